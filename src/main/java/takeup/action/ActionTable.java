@@ -84,6 +84,13 @@ public final class ActionTable {
             Action.asking("film into the bag", "bag add", FilmFields::lot),
             Action.asking("film out of the bag", "bag take", FilmFields::inBag)
                     .where(s -> !s.day().bag().filled().isEmpty()),
+            Action.of("pack the bag for the plan", "bag pack")
+                    .where(s -> !s.day().fridge().filled().isEmpty()),
+            Action.of("what is left in the bag back to the fridge", "bag unpack")
+                    .where(s ->
+                            s.day().fridge().kept() && !s.day().bag().filled().isEmpty()),
+            Action.of("the fridge", "fridge").where(s -> s.day().fridge().kept()),
+            Action.asking("film into the fridge", "fridge add", FilmFields::lot),
             Action.of("all frames of this roll", "frames"),
             Action.asking(
                     "who is on the frames to come", "with", s -> List.of(Field.words("Their names", "", List.of()))),

@@ -91,6 +91,14 @@ final class FilmFields {
         return List.of(count("How many rolls?", 20), Field.list("Which film?", all));
     }
 
+    /** What is in the fridge, to be packed. */
+    static List<Field> inFridge(ShootState s) {
+        List<Choice> all = s.day().fridge().filled().stream()
+                .map(it -> Choice.of(lot(it.getKey()), it.getValue() + " in the fridge"))
+                .toList();
+        return List.of(count("How many rolls?", 20), Field.list("Which film?", all));
+    }
+
     private static String lot(FilmLot lot) {
         return lot.stock() + " " + lot.size();
     }

@@ -96,6 +96,7 @@ public final class RowActions {
         if (!s.day().bag().filled().isEmpty()) {
             all.add(new Choice("bag take", "film out of the bag", FilmFields.inBag(s)));
         }
+        packing(s, all);
         return menu("Bag", all.toArray(Choice[]::new));
     }
 
@@ -112,7 +113,29 @@ public final class RowActions {
         all.add(Choice.of("bag take 1 " + film, "take one out"));
         all.add(new Choice("bag add", "other film into the bag", FilmFields.lot(s)));
         all.add(new Choice("bag take", "more film out of it", FilmFields.inBag(s)));
+        packing(s, all);
         return menu(lot.toString(), all.toArray(Choice[]::new));
+    }
+
+    /** Film of the fridge that is alike. */
+    public static Menu inFridge(ShootState s, FilmLot lot) {
+        String film = lot.stock() + " " + lot.size();
+        List<Choice> all = new ArrayList<>(List.of(
+                Choice.of("bag pack 1 " + film, "one into the bag"),
+                new Choice("bag pack", "more film into the bag", FilmFields.inFridge(s)),
+                Choice.of("fridge take 1 " + film, "take one out, not into the bag")));
+        packing(s, all);
+        return menu(lot.toString(), all.toArray(Choice[]::new));
+    }
+
+    private static void packing(ShootState s, List<Choice> all) {
+        if (!s.day().fridge().filled().isEmpty()) {
+            all.add(Choice.of("bag pack", "from the fridge what the plan wants"));
+        }
+        if (s.day().fridge().kept() && !s.day().bag().filled().isEmpty()) {
+            all.add(Choice.of("bag unpack", "what is left back to the fridge"));
+        }
+        all.add(new Choice("fridge add", "film into the fridge", FilmFields.lot(s)));
     }
 
     private static Choice another() {

@@ -59,7 +59,7 @@ public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
         return best(s, place, there, light);
     }
 
-    private static Optional<StockChoice> best(ShootState s, CameraPlace place, List<Stock> there, double light) {
+    static Optional<StockChoice> best(ShootState s, CameraPlace place, List<Stock> there, double light) {
         Optional<StockChoice> best = Optional.empty();
         for (Stock stock : there) {
             StockChoice other = new StockChoice(
@@ -111,6 +111,10 @@ public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
      * Whether the right exposure can be held by hand with the lens in hand, or on the tripod where one is in use; a
      * camera that sets itself is trusted.
      */
+    static boolean serves(ShootState s, CameraPlace place, Stock stock, double light) {
+        return serves(s, place, stock, stock.usualIndex(), light);
+    }
+
     private static boolean serves(ShootState s, CameraPlace place, Stock stock, FilmSpeed index, double light) {
         Optional<Camera> camera = s.camera(place.camera());
         if (camera.isEmpty() || camera.get().isAutomatic()) {

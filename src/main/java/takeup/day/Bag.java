@@ -111,6 +111,10 @@ public record Bag(Map<FilmLot, Integer> lots, Map<RollId, FilmLot> loaded, boole
 
     /** The lots that hold film, those that expire first in front. */
     public List<Map.Entry<FilmLot, Integer>> filled() {
+        return filled(lots);
+    }
+
+    static List<Map.Entry<FilmLot, Integer>> filled(Map<FilmLot, Integer> lots) {
         List<Map.Entry<FilmLot, Integer>> all = new ArrayList<>();
         for (Map.Entry<FilmLot, Integer> lot : lots.entrySet()) {
             if (lot.getValue() > 0) {

@@ -20,7 +20,7 @@ import takeup.roll.Scene;
  * @param metering the meter in hand, and the light that was read last
  * @param showing the shoot that is open, and who and where on frames to come
  * @param plan its key moments
- * @param bag the film that is there for it; it lives longer than a day
+ * @param supply the film that is there for it; it lives longer than a day
  * @param silenced warnings silenced for the day
  * @param routine whether the load routine asks after each loading
  * @param paper the paper form that is being read back
@@ -30,7 +30,7 @@ public record Day(
         Metering metering,
         Showing showing,
         Plan plan,
-        Bag bag,
+        Supply supply,
         Set<Warning.Code> silenced,
         boolean routine,
         Optional<PaperInput> paper) {
@@ -51,9 +51,30 @@ public record Day(
         }
     }
 
+    /**
+     * The film that is there.
+     *
+     * @param bag what goes along
+     * @param fridge what stays behind, until a bag is packed from it
+     */
+    public record Supply(Bag bag, Fridge fridge) {
+        static final Supply NONE = new Supply(Bag.NONE, Fridge.NONE);
+
+        Supply carried() {
+            return new Supply(bag.carried(), fridge);
+        }
+    }
+
     /** The first day of all. */
     public static final Day FIRST = new Day(
-            CamerasInUse.NONE, Metering.NONE, Showing.NOTHING, Plan.NONE, Bag.NONE, Set.of(), true, Optional.empty());
+            CamerasInUse.NONE,
+            Metering.NONE,
+            Showing.NOTHING,
+            Plan.NONE,
+            Supply.NONE,
+            Set.of(),
+            true,
+            Optional.empty());
 
     /**
      * What the next day begins with: nothing silenced, no place used yet but the active one, no light of before. A
@@ -65,7 +86,7 @@ public record Day(
                 metering.carried(now),
                 showing.carried(now),
                 plan.carried(now.toLocalDateTime()),
-                bag.carried(),
+                supply.carried(),
                 Set.of(),
                 routine,
                 Optional.empty());
@@ -79,6 +100,16 @@ public record Day(
     /** Who and where on frames to come. */
     public Scene scene() {
         return showing.scene().orElse(Scene.NONE);
+    }
+
+    /** The film that goes along. */
+    public Bag bag() {
+        return supply.bag();
+    }
+
+    /** The film that stays behind. */
+    public Fridge fridge() {
+        return supply.fridge();
     }
 
     public Optional<CameraPlace> active() {
@@ -138,11 +169,11 @@ public record Day(
     }
 
     Day with(CamerasInUse other) {
-        return new Day(other, metering, showing, plan, bag, silenced, routine, paper);
+        return new Day(other, metering, showing, plan, supply, silenced, routine, paper);
     }
 
     Day with(Metering other) {
-        return new Day(cameras, other, showing, plan, bag, silenced, routine, paper);
+        return new Day(cameras, other, showing, plan, supply, silenced, routine, paper);
     }
 
     /** For another shoot. */
@@ -152,7 +183,7 @@ public record Day(
                 metering,
                 new Showing(Optional.of(other), showing.scene()),
                 plan,
-                bag,
+                supply,
                 silenced,
                 routine,
                 paper);
@@ -161,30 +192,39 @@ public record Day(
     /** With others or another place on frames to come. */
     public Day with(Scene other) {
         Optional<Scene> kept = Optional.of(other).filter(it -> !it.equals(Scene.NONE));
-        return new Day(cameras, metering, new Showing(shoot(), kept), plan, bag, silenced, routine, paper);
+        return new Day(cameras, metering, new Showing(shoot(), kept), plan, supply, silenced, routine, paper);
     }
 
     /** With another plan. */
     public Day with(Plan other) {
-        return new Day(cameras, metering, showing, other, bag, silenced, routine, paper);
+        return new Day(cameras, metering, showing, other, supply, silenced, routine, paper);
     }
 
     /** With another bag. */
     public Day with(Bag other) {
+        return with(new Supply(other, supply.fridge()));
+    }
+
+    /** With another fridge. */
+    Day with(Fridge other) {
+        return with(new Supply(supply.bag(), other));
+    }
+
+    private Day with(Supply other) {
         return new Day(cameras, metering, showing, plan, other, silenced, routine, paper);
     }
 
     Day silencing(Warning.Code code) {
         Set<Warning.Code> all = new LinkedHashSet<>(silenced);
         all.add(code);
-        return new Day(cameras, metering, showing, plan, bag, all, routine, paper);
+        return new Day(cameras, metering, showing, plan, supply, all, routine, paper);
     }
 
     Day withRoutine(boolean on) {
-        return new Day(cameras, metering, showing, plan, bag, silenced, on, paper);
+        return new Day(cameras, metering, showing, plan, supply, silenced, on, paper);
     }
 
     Day with(Optional<PaperInput> other) {
-        return new Day(cameras, metering, showing, plan, bag, silenced, routine, other);
+        return new Day(cameras, metering, showing, plan, supply, silenced, routine, other);
     }
 }

@@ -71,6 +71,8 @@ public sealed interface DayEvent
 
         R bagChanged(PlanEvent.BagChanged event);
 
+        R fridgeChanged(PlanEvent.FridgeChanged event);
+
         R routineSet(RoutineSet event);
 
         R paperStarted(PaperEvent.PaperStarted event);

@@ -76,4 +76,17 @@ public sealed interface PlanEvent extends DayEvent {
             return cases.bagChanged(this);
         }
     }
+
+    /** Rolls came into the fridge or, where negative, out of it. */
+    record FridgeChanged(FilmLot lot, int rolls) implements PlanEvent {
+        @Override
+        public Day appliedTo(Day day) {
+            return day.with(day.fridge().plus(lot, rolls));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.fridgeChanged(this);
+        }
+    }
 }

@@ -43,6 +43,7 @@ import takeup.metering.SharpCommand;
 import takeup.metering.TimeCommand;
 import takeup.metering.WhyCommand;
 import takeup.planning.BagCommand;
+import takeup.planning.FridgeCommand;
 import takeup.planning.PlaceCommand;
 import takeup.planning.PlanCommand;
 import takeup.planning.ShootCommand;
@@ -110,6 +111,7 @@ public final class CommandTable {
             new PlaceCommand(),
             new PlanCommand(),
             new BagCommand(),
+            new FridgeCommand(),
             new DayEndCommand(),
             new OrderCommand(),
             new ScansCommand(),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import takeup.command.FrameNumbering;
 import takeup.day.CameraEvent;
 import takeup.day.DayEvent;
+import takeup.day.FilmLot;
 import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -27,6 +28,10 @@ final class StepText {
                     && onDay.event().isStep()) {
                 words = words(onDay);
             }
+        }
+        if (step.has(PlanEvent.FridgeChanged.class) && step.has(PlanEvent.BagChanged.class)) {
+            boolean isPacked = step.events(PlanEvent.BagChanged.class).allMatch(it -> it.rolls() > 0);
+            return isPacked ? "packing the bag" : "unpacking the bag";
         }
         IntSummaryStatistics added = step.events(RollEvent.Added.class)
                 .mapToInt(it -> it.frame().number())
@@ -165,13 +170,13 @@ final class StepText {
                 .or(() -> entry.as(PlanEvent.MomentPlanned.class)
                         .map(it -> it.moment().name() + " in the plan"))
                 .or(() -> entry.as(PlanEvent.MomentDropped.class).map(it -> "plan drop " + it.moment()))
-                .or(() -> entry.as(PlanEvent.BagChanged.class).map(StepText::words))
+                .or(() -> entry.as(PlanEvent.BagChanged.class).map(it -> words("bag", it.rolls(), it.lot())))
+                .or(() -> entry.as(PlanEvent.FridgeChanged.class).map(it -> words("fridge", it.rolls(), it.lot())))
                 .or(() -> entry.as(DayEvent.RoutineSet.class).map(it -> "routine " + (it.on() ? "on" : "off")))
                 .orElse("what was set");
     }
 
-    private static String words(PlanEvent.BagChanged bag) {
-        return "bag " + (bag.rolls() < 0 ? "take " : "add ") + Math.abs(bag.rolls()) + " "
-                + bag.lot().stock() + " " + bag.lot().size();
+    private static String words(String place, int rolls, FilmLot lot) {
+        return place + (rolls < 0 ? " take " : " add ") + Math.abs(rolls) + " " + lot.stock() + " " + lot.size();
     }
 }

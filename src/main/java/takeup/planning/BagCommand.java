@@ -1,11 +1,7 @@
 package takeup.planning;
 
-import java.math.BigDecimal;
-import java.time.DateTimeException;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
@@ -15,19 +11,14 @@ import takeup.command.Completions;
 import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.command.ScreenAction;
-import takeup.day.Bag;
 import takeup.day.FilmLot;
 import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
-import takeup.kit.Camera;
-import takeup.kit.FilmSize;
 import takeup.kit.Kit;
-import takeup.kit.Stock;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.LabelWords;
-import takeup.prompt.Tokens;
 import takeup.report.NightBefore;
 import takeup.report.NightBeforeJson;
 import takeup.report.NightBeforeText;
@@ -39,8 +30,7 @@ import takeup.text.Nearest;
  * a loading takes from it.
  */
 public final class BagCommand implements Command {
-    private static final int MOST = 999;
-    private static final List<String> DOES = List.of("add", "take");
+    private static final List<String> DOES = List.of("add", "take", "pack", "unpack");
 
     public static final CommandInfo INFO = CommandInfo.of("bag", "film into the bag or out of it; alone: what is in it")
             .usage("bag add 10 cn400 120 price 6.20", "bag take 1 cn400 120")
@@ -50,6 +40,9 @@ public final class BagCommand implements Command {
             .form("bag add 5 cn400 120 price 6.20", "with what one roll costs")
             .form("bag add 5 cn400 120 batch 4711", "with the number of the emulsion")
             .form("bag take 1 cn400 120", "out of it; load takes its roll by itself")
+            .form("bag pack", "out of the fridge what the plan still wants")
+            .form("bag pack 5 cn400 120", "so many of one film out of the fridge")
+            .form("bag unpack", "what is left goes back to the fridge")
             .with(CommandInfo.Trait.WORKS_DURING_PAPER);
 
     @Override
@@ -72,7 +65,7 @@ public final class BagCommand implements Command {
     @Override
     public List<String> completions(List<String> before, ShootState state) {
         return before.size() == 1
-                ? List.of("add", "take")
+                ? DOES
                 : Completions.with(state.kit().keys(Kit.Sort.STOCKS), "expires", "price", "batch");
     }
 
@@ -89,47 +82,38 @@ public final class BagCommand implements Command {
     private static Outcome read(CommandContext context, List<String> words, Optional<String> batch) {
         String first = words.isEmpty() ? "a name or a batch alone" : words.get(0);
         if (!DOES.contains(first)) {
-            throw new CommandRejected("bag add or bag take, not " + first + Nearest.question(first, DOES)
-                    + "; bag alone shows what is in it");
+            throw new CommandRejected("bag add, bag take, bag pack or bag unpack, not " + first
+                    + Nearest.question(first, DOES) + "; bag alone shows what is in it");
         }
-        return first.equals("add")
-                ? add(context, words.subList(1, words.size()), batch)
-                : take(context, words.subList(1, words.size()), batch);
+        List<String> rest = words.subList(1, words.size());
+        return switch (first) {
+            case "add" -> add(context, rest, batch);
+            case "take" -> take(context, rest, batch);
+            case "pack" -> BagPacking.pack(context, rest, batch);
+            default -> BagPacking.unpack(context, rest, batch);
+        };
     }
 
     private static Outcome add(CommandContext context, List<String> words, Optional<String> batch) {
-        int count = count(words, "add");
-        FilmLot lot = lot(context, words.subList(1, words.size()), batch);
+        int count = LotArguments.count(words, "bag add");
+        FilmLot lot = LotArguments.lot(context, words.subList(1, words.size()), batch);
         List<JournalEntry> entries =
                 List.of(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot, count, Optional.empty())));
-        String aged = lot.isExpired(context.now().toLocalDate())
-                ? " " + English.capitalised(FilmAge.words(lot, context)) + "."
-                : "";
-        return answered(context, entries, English.count(count, "roll") + " of " + lot + " into the bag", lot, aged);
+        return answered(
+                context,
+                entries,
+                English.count(count, "roll") + " of " + lot + " into the bag",
+                lot,
+                LotArguments.aged(List.of(lot), context));
     }
 
     private static Outcome take(CommandContext context, List<String> words, Optional<String> batch) {
-        int count = count(words, "take");
-        FilmLot wanted = lot(context, words.subList(1, words.size()), batch);
-        Bag bag = context.state().day().bag();
+        int count = LotArguments.count(words, "bag take");
+        FilmLot wanted = LotArguments.lot(context, words.subList(1, words.size()), batch);
         List<JournalEntry> entries = new ArrayList<>();
-        int left = count;
-        for (Map.Entry<FilmLot, Integer> lot : bag.filled()) {
-            boolean fits = lot.getKey().is(wanted.stock(), wanted.size())
-                    && (wanted.expires().isEmpty()
-                            || wanted.expires().equals(lot.getKey().expires()))
-                    && (wanted.batch().isEmpty()
-                            || wanted.batch().equals(lot.getKey().batch()));
-            if (fits && left > 0) {
-                int taken = Math.min(left, lot.getValue());
-                entries.add(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot.getKey(), -taken, Optional.empty())));
-                left -= taken;
-            }
-        }
-        if (left > 0) {
-            throw new CommandRejected(
-                    "the bag holds " + English.count(count - left, "roll") + " of " + wanted + ", not " + count);
-        }
+        LotArguments.outOf(context.state().day().bag().filled(), wanted, count, "the bag")
+                .forEach((lot, rolls) ->
+                        entries.add(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot, -rolls, Optional.empty()))));
         return answered(
                 context,
                 entries,
@@ -153,80 +137,5 @@ public final class BagCommand implements Command {
                                 + more)
                 .fields(fields)
                 .accepted();
-    }
-
-    private static int count(List<String> words, String how) {
-        String word = words.isEmpty() ? "" : words.get(0);
-        return Tokens.number(word.startsWith("x") ? word.substring(1) : word)
-                .filter(it -> it >= 1 && it <= MOST && it == Math.rint(it))
-                .map(Double::intValue)
-                .orElseThrow(() -> new CommandRejected("how many rolls? bag " + how + " 10 cn400 120; 1 to " + MOST));
-    }
-
-    private static FilmLot lot(CommandContext context, List<String> words, Optional<String> batch) {
-        Optional<Stock> stock = Optional.empty();
-        Optional<FilmSize> size = Optional.empty();
-        Optional<YearMonth> expires = Optional.empty();
-        Optional<BigDecimal> price = Optional.empty();
-        for (int at = 0; at < words.size(); at++) {
-            String word = words.get(at);
-            String next = at + 1 < words.size() ? words.get(at + 1) : "";
-            if (word.equals("expires")) {
-                expires = Optional.of(month(next));
-                at++;
-            } else if (word.equals("price")) {
-                price = Optional.of(price(next));
-                at++;
-            } else if (FilmSize.named(word).isPresent()) {
-                size = FilmSize.named(word);
-            } else if (stock.isPresent()) {
-                throw new CommandRejected("two stocks: " + stock.get().key() + " and " + word);
-            } else {
-                stock = Optional.of(context.state()
-                        .kit()
-                        .stock(word)
-                        .orElseThrow(
-                                () -> new CommandRejected(context.state().kit().whyNot(Kit.Sort.STOCKS, word))));
-            }
-        }
-        Stock found = stock.orElseThrow(() -> new CommandRejected("which film? bag add 10 cn400 120"));
-        return new FilmLot(found.key(), size.orElseGet(() -> size(context, found)), expires, price, batch);
-    }
-
-    /** The only size it comes in, or the only one that the camera in hand takes of it. */
-    private static FilmSize size(CommandContext context, Stock stock) {
-        List<FilmSize> sizes = stock.filmSizes();
-        Optional<Camera> camera = context.state().cameraInHand();
-        List<FilmSize> fitting = sizes.size() == 1 || camera.isEmpty()
-                ? sizes
-                : sizes.stream().filter(camera.get().frames()::containsKey).toList();
-        if (fitting.size() != 1) {
-            throw new CommandRejected("which size? " + stock.name() + " comes in "
-                    + String.join(" and ", sizes.stream().map(Object::toString).toList()));
-        }
-        return fitting.get(0);
-    }
-
-    private static YearMonth month(String word) {
-        try {
-            return YearMonth.parse(word.length() == 10 ? word.substring(0, 7) : word);
-        } catch (DateTimeException e) {
-            throw new CommandRejected((word.isEmpty() ? "nothing" : word) + " is no month: expires 2027-03");
-        }
-    }
-
-    private static BigDecimal price(String word) {
-        boolean plain = !word.isEmpty() && word.length() <= 12;
-        int points = 0;
-        for (int at = 0; at < word.length(); at++) {
-            char c = word.charAt(at);
-            plain &= Tokens.isDigit(c) || c == '.';
-            points += c == '.' ? 1 : 0;
-        }
-        if (!plain || points > 1 || word.equals(".")) {
-            throw new CommandRejected((word.isEmpty() ? "nothing" : word)
-                    + " is no price: price 6.20, for one roll, in the money that you reckon in");
-        }
-        return new BigDecimal(word.endsWith(".") ? word.substring(0, word.length() - 1) : word);
     }
 }

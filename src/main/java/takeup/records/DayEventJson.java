@@ -127,6 +127,11 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
+    public Json.Obj fridgeChanged(PlanEvent.FridgeChanged changed) {
+        return event("fridge").and("rolls", changed.rolls()).and("lot", ShootPlanJson.of(changed.lot()));
+    }
+
+    @Override
     public Json.Obj routineSet(DayEvent.RoutineSet set) {
         return event("routine").and("on", set.on());
     }
@@ -199,6 +204,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                         ShootPlanJson.lot(fields.inner("lot")),
                         fields.count("rolls"),
                         fields.maybeText("into").map(RollEventJson::id));
+            case "fridge" -> new PlanEvent.FridgeChanged(ShootPlanJson.lot(fields.inner("lot")), fields.count("rolls"));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
             case "paper" -> new PaperEvent.PaperStarted(RollEventJson.id(fields.text("roll")));
             case "paperAside" -> new PaperEvent.PaperLineRejected(fields.text("line"));

@@ -13,6 +13,7 @@ import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
 import takeup.day.CamerasInUse;
 import takeup.day.Day;
+import takeup.day.Fridge;
 import takeup.day.Metering;
 import takeup.day.Plan;
 import takeup.json.Json;
@@ -141,7 +142,9 @@ final class DayJson {
                         plan.flatMap(ShootPlanJson::openShoot),
                         fields.inside("scene").map(SceneJson::scene)),
                 plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
-                plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
+                new Day.Supply(
+                        plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
+                        plan.map(ShootPlanJson::fridge).orElse(Fridge.NONE)),
                 Set.of(),
                 fields.object().field("routine").isEmpty() || fields.flag("routine"),
                 Optional.empty());

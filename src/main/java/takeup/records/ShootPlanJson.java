@@ -14,6 +14,7 @@ import java.util.function.Function;
 import takeup.day.Bag;
 import takeup.day.Day;
 import takeup.day.FilmLot;
+import takeup.day.Fridge;
 import takeup.day.KeyMoment;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
@@ -123,6 +124,12 @@ public final class ShootPlanJson {
             bag.loaded().forEach((roll, lot) -> loaded.and(roll.toString(), of(lot)));
             json.and("bag", lots).and("loaded", loaded);
         }
+        Fridge fridge = day.fridge();
+        if (fridge.kept()) {
+            List<Json> lots = new ArrayList<>();
+            fridge.lots().forEach((lot, rolls) -> lots.add(of(lot).and("rolls", rolls)));
+            json.and("fridge", lots);
+        }
         return json;
     }
 
@@ -139,13 +146,21 @@ public final class ShootPlanJson {
         return new Plan(moments, fields.count("last"));
     }
 
+    static Fridge fridge(Fields fields) {
+        return fields.maybeList("fridge").map(it -> new Fridge(lots(it), true)).orElse(Fridge.NONE);
+    }
+
+    private static Map<FilmLot, Integer> lots(List<Json> items) {
+        Map<FilmLot, Integer> lots = new LinkedHashMap<>();
+        items.forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
+        return lots;
+    }
+
     static Bag bag(Fields fields) {
         if (fields.maybeList("bag").isEmpty()) {
             return Bag.NONE;
         }
-        Map<FilmLot, Integer> lots = new LinkedHashMap<>();
-        fields.list("bag")
-                .forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
+        Map<FilmLot, Integer> lots = lots(fields.list("bag"));
         Map<RollId, FilmLot> loaded = new LinkedHashMap<>();
         Fields rolls = fields.inner("loaded");
         rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));

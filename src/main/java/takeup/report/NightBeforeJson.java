@@ -1,5 +1,6 @@
 package takeup.report;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,9 @@ public final class NightBeforeJson {
         if (client == NightBeforeText.ClientName.SHOWN) {
             json.and("client", night.day().shoot().flatMap(ShootInfo::client));
         }
+        if (night.day().fridge().kept()) {
+            json.and("fridge", lots(night.day().fridge().filled(), night.today()));
+        }
         return json.and("bag", bag(night))
                 .and(
                         "check",
@@ -32,18 +36,36 @@ public final class NightBeforeJson {
                                 .toList());
     }
 
-    /** The bag, the cameras and the sum. */
-    public static Json.Obj bag(NightBefore night) {
+    /** The fridge. */
+    public static Json.Obj fridge(NightBefore night) {
+        return Json.object()
+                .and("kept", night.day().fridge().kept())
+                .and("film", lots(night.day().fridge().filled(), night.today()));
+    }
+
+    /** Lots, and how many rolls there are of each. */
+    public static List<Json> lots(Map<FilmLot, Integer> rolls, LocalDate today) {
+        return lots(List.copyOf(rolls.entrySet()), today);
+    }
+
+    private static List<Json> lots(List<Map.Entry<FilmLot, Integer>> filled, LocalDate today) {
         List<Json> lots = new ArrayList<>();
-        for (Map.Entry<FilmLot, Integer> lot : night.day().bag().filled()) {
-            lots.add(Json.object()
+        for (Map.Entry<FilmLot, Integer> lot : filled) {
+            Json.Obj json = Json.object()
                     .and("stock", lot.getKey().stock())
                     .and("filmSize", lot.getKey().size())
                     .and("expires", lot.getKey().expires().map(Object::toString))
-                    .and("expired", lot.getKey().isExpired(night.today()))
+                    .and("expired", lot.getKey().isExpired(today))
                     .and("price", lot.getKey().price().map(it -> it.doubleValue()))
-                    .and("rolls", lot.getValue()));
+                    .and("rolls", lot.getValue());
+            lot.getKey().batch().ifPresent(it -> json.and("batch", it));
+            lots.add(json);
         }
+        return lots;
+    }
+
+    /** The bag, the cameras and the sum. */
+    public static Json.Obj bag(NightBefore night) {
         List<Json> cameras = new ArrayList<>();
         for (NightBefore.InCamera one : night.cameras()) {
             CameraPlace place = one.place();
@@ -61,7 +83,7 @@ public final class NightBeforeJson {
         FilmBudget enough = night.budget();
         return Json.object()
                 .and("kept", enough.isBagKept())
-                .and("film", lots)
+                .and("film", lots(night.day().bag().filled(), night.today()))
                 .and("cameras", cameras)
                 .and(
                         "enough",

@@ -26,6 +26,10 @@ public final class NightBeforeText {
         List<CheckList.Section> all = new ArrayList<>();
         night.day().shoot().ifPresent(it -> all.add(CheckList.Section.of("Shoot", List.of(shoot(it, client)))));
         all.add(new CheckList.Section("Film in the bag", film(night)));
+        if (night.day().fridge().kept()) {
+            all.add(new CheckList.Section(
+                    "In the fridge", lots(night.day().fridge().filled(), night.today())));
+        }
         all.add(new CheckList.Section("In the cameras", cameras(night)));
         budget(night).ifPresent(it -> all.add(new CheckList.Section("Enough for the plan?", List.of(it))));
         all.add(new CheckList.Section(
@@ -53,9 +57,13 @@ public final class NightBeforeText {
         if (!night.day().bag().kept()) {
             return List.of(CheckList.Item.plain("no bag is kept: bag add 10 cn400 120 expires 2027-03 price 6.20"));
         }
+        return lots(night.day().bag().filled(), night.today());
+    }
+
+    private static List<CheckList.Item> lots(List<Map.Entry<FilmLot, Integer>> filled, LocalDate today) {
         List<CheckList.Item> items = new ArrayList<>();
-        for (Map.Entry<FilmLot, Integer> lot : night.day().bag().filled()) {
-            boolean isExpired = lot.getKey().isExpired(night.today());
+        for (Map.Entry<FilmLot, Integer> lot : filled) {
+            boolean isExpired = lot.getKey().isExpired(today);
             items.add(new CheckList.Item(
                     lot.getValue() + " × " + lot.getKey() + (isExpired ? ": EXPIRED, test a roll first" : ""),
                     isExpired));
@@ -114,6 +122,17 @@ public final class NightBeforeText {
                         speeds.size() > 1),
                 CheckList.Item.plain("each back that has no film: loaded, or known to be empty"),
                 CheckList.Item.plain("a pen for the rolls, a pocket for those that are exposed"));
+    }
+
+    /** The fridge in one sentence, for a pipe. */
+    public static String fridgeSentence(NightBefore night) {
+        if (!night.day().fridge().kept()) {
+            return "No fridge is kept: fridge add 20 cn400 120 batch 4711 expires 2027-03.";
+        }
+        List<String> film = lots(night.day().fridge().filled(), night.today()).stream()
+                .map(CheckList.Item::text)
+                .toList();
+        return "In the fridge: " + String.join("; ", film) + ".";
     }
 
     /** The bag in one sentence, for a pipe. */

@@ -21,7 +21,10 @@ final class CheckListViews {
         String title = "Bag · for " + PlanTable.title(session.shown());
         NightBefore night = NightBefore.of(session.shown(), session.now());
         int film = night.day().shoot().isPresent() ? 1 : 0;
-        draw(session, grid, title, NightBeforeText.sections(night, NightBeforeText.ClientName.HIDDEN), film);
+        boolean isFridgeFirst = night.day().bag().filled().isEmpty()
+                && !night.day().fridge().filled().isEmpty();
+        int before = isFridgeFirst ? film + 1 : film;
+        draw(session, grid, title, NightBeforeText.sections(night, NightBeforeText.ClientName.HIDDEN), before);
     }
 
     static void dayEnd(Session session, Grid grid) {

@@ -37,7 +37,10 @@ final class ActionKeys {
             case ROLLS -> roll(session).map(it -> RowActions.roll(s, it.id(), it.state()));
             case PLAN -> Optional.of(moment(session).map(RowActions::moment).orElseGet(RowActions::plan));
             case BAG ->
-                Optional.of(lot(session).map(it -> RowActions.lot(s, it)).orElseGet(() -> RowActions.bag(s)));
+                Optional.of(lot(session)
+                        .map(it -> RowActions.lot(s, it))
+                        .or(() -> inFridge(session).map(it -> RowActions.inFridge(s, it)))
+                        .orElseGet(() -> RowActions.bag(s)));
             case DAY_END ->
                 entry(session).flatMap(DayEnd.RollEntry::roll).map(it -> RowActions.roll(s, it.id(), it.state()));
             case SHOOT, ORDER, FIND, HELP, ACTIONS -> Optional.empty();
@@ -66,6 +69,15 @@ final class ActionKeys {
         return row(session) < lots.size() ? Optional.of(lots.get(row(session)).getKey()) : Optional.empty();
     }
 
+    /** The fridge is listed below the bag. */
+    private static Optional<FilmLot> inFridge(Session session) {
+        int row = row(session) - session.shown().day().bag().filled().size();
+        return session.shown().day().fridge().filled().stream()
+                .skip(Math.max(0, row))
+                .findFirst()
+                .map(Map.Entry::getKey);
+    }
+
     private static Optional<DayEnd.RollEntry> entry(Session session) {
         return session.dayEnd().inOrder().stream().skip(row(session)).findFirst();
     }
@@ -90,7 +102,9 @@ final class ActionKeys {
                         .filter(it -> !it.number().isEmpty())
                         .count();
             case ORDER -> OrderFlow.rows(session);
-            case BAG -> session.shown().day().bag().filled().size();
+            case BAG ->
+                session.shown().day().bag().filled().size()
+                        + session.shown().day().fridge().filled().size();
             case DAY_END -> session.dayEnd().rolls().size();
             case SHOOT, FIND, HELP, ACTIONS -> 0;
         };

@@ -65,7 +65,7 @@ final class SaveFlow {
             case SHOOT -> view.sheet().isEmpty();
             case FRAMES -> true;
             case PLAN -> accepted.answer().event().equals("plan");
-            case BAG -> accepted.answer().event().equals("bag");
+            case BAG -> List.of("bag", "fridge").contains(accepted.answer().event());
             case ROLLS, DAY_END, ORDER, FIND, HELP, ACTIONS -> false;
         };
         return stays ? view.chosen(-1) : view.page(Session.Page.SHOOT);

@@ -26,6 +26,7 @@ import takeup.day.CamerasInUse;
 import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.FilmLot;
+import takeup.day.Fridge;
 import takeup.day.KeyMoment;
 import takeup.day.Metering;
 import takeup.day.PaperEvent;
@@ -364,7 +365,7 @@ public final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(25)) {
+        return switch (random.nextInt(26)) {
             case 0 -> new CameraEvent.CameraSelected(place());
             case 1 -> new CameraEvent.MeterSelected(words(), maybe(this::time));
             case 2 ->
@@ -391,6 +392,7 @@ public final class RandomEvents {
             case 18 -> new PlanEvent.MomentPlanned(moment());
             case 15 -> new PlanEvent.MomentDropped(1 + random.nextInt(99));
             case 16 -> new PlanEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
+            case 25 -> new PlanEvent.FridgeChanged(lot(), random.nextInt(40) - 20);
             case 19 -> new DayEvent.RoutineSet(random.nextBoolean());
             case 20 -> new PaperEvent.PaperStarted(roll());
             case 21 -> new PaperEvent.PaperLineRejected(words());
@@ -434,7 +436,8 @@ public final class RandomEvents {
                         maybe(this::shoot),
                         maybe(() -> Scene.NONE.with(List.of(words())).with(shootPlace()))),
                 plan,
-                bag,
+                new Day.Supply(
+                        bag, random.nextBoolean() ? Fridge.NONE : Fridge.NONE.plus(lot(), 3 + random.nextInt(9))),
                 Set.of(),
                 random.nextBoolean(),
                 Optional.empty());

@@ -45,6 +45,9 @@ class HelpTest {
                 () -> Playing.medium(
                         "plan 15:30 Start", "plan 16:00 Final", "plan 16:30 Prize-giving", "bag add 2 cn400 120"));
         all.put(
+                "a plan and a fridge",
+                () -> Playing.of("cam 645", "fridge add 9 cn400 120", "plan 16:30 Prize-giving wants 12"));
+        all.put(
                 "a rewound roll",
                 () -> Playing.of(
                         "cam 35",
