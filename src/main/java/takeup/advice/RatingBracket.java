@@ -16,6 +16,7 @@ import takeup.kit.Lens;
 import takeup.review.RatingTest;
 import takeup.roll.Condition;
 import takeup.roll.ExposureResult;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
@@ -123,7 +124,7 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
     private static boolean tellsLab(JournalStep step, Roll roll) {
         return step.entries().stream()
                 .filter(it -> it.isOn(roll.id()))
-                .anyMatch(it -> it.as(RollEvent.ConditionNoted.class)
+                .anyMatch(it -> it.as(NoteEvent.ConditionNoted.class)
                         .filter(noted -> isOrder(noted.condition()))
                         .isPresent());
     }

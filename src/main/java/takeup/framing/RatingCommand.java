@@ -21,8 +21,8 @@ import takeup.prompt.CommandRejected;
 import takeup.report.RatingText;
 import takeup.review.RatingTest;
 import takeup.roll.Condition;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.SettingPatch;
 import takeup.text.Plain;
 
@@ -81,7 +81,7 @@ public final class RatingCommand implements Command {
         if (!isBegun) {
             entries.add(new JournalEntry.OnRoll(
                     roll.id(),
-                    new RollEvent.ConditionNoted(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
+                    new NoteEvent.ConditionNoted(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
         }
         entries.add(setting(next.bracket().change(next.card()), context));
         return context.reply(entries)

@@ -9,6 +9,7 @@ import takeup.day.FilmLot;
 import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.SettingPatch;
@@ -91,27 +92,27 @@ final class StepText {
             }
 
             @Override
-            public String noted(RollEvent.Noted noted) {
+            public String noted(NoteEvent.Noted noted) {
                 return "a note on the roll" + on;
             }
 
             @Override
-            public String developed(RollEvent.Developed developed) {
+            public String developed(NoteEvent.Developed developed) {
                 return "the development" + on;
             }
 
             @Override
-            public String costNoted(RollEvent.CostNoted noted) {
+            public String costNoted(NoteEvent.CostNoted noted) {
                 return "the costs" + on;
             }
 
             @Override
-            public String conditionNoted(RollEvent.ConditionNoted conditioned) {
+            public String conditionNoted(NoteEvent.ConditionNoted conditioned) {
                 return "the condition" + on;
             }
 
             @Override
-            public String shootAssigned(RollEvent.ShootAssigned assigned) {
+            public String shootAssigned(NoteEvent.ShootAssigned assigned) {
                 return before.isEmpty() ? "the shoot" + on : before;
             }
 

@@ -16,16 +16,12 @@ import java.util.TreeSet;
 import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
-import takeup.disk.IoErrorText;
-import takeup.disk.Quarantine;
 import takeup.records.DayEventJson;
 import takeup.records.FastIsoParser;
 import takeup.records.Fields;
 import takeup.records.ReviewEventJson;
-import takeup.records.RollEventJson;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 import takeup.roll.RollRecord;
@@ -133,12 +129,8 @@ public final class Archive {
                     : records(
                             file, it -> ReviewEventJson.event(new Fields(it.whole()), it::event), (records, gap) -> "");
         } catch (IOException e) {
-            return unreadable(roll, e);
+            return RollJournals.unreadable(roll, e);
         }
-    }
-
-    private static <T> JournalRecords<T> unreadable(RollId roll, IOException why) {
-        return JournalRecords.unreadable(roll + DataLayout.ENDING + ":1: cannot be read: " + IoErrorText.words(why));
     }
 
     /** Whether the last line before the program ended is on the disk in part only. */
@@ -249,43 +241,6 @@ public final class Archive {
         return dates;
     }
 
-    /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */
-    public JournalRecords<RollRecord> roll(RollId id) {
-        Path path;
-        boolean twice;
-        try {
-            path = where(id);
-            twice = liesTwice(id);
-        } catch (IOException e) {
-            return unreadable(id, e);
-        }
-        JournalRecords<RollRecord> found = roll(path);
-        if (!twice) {
-            return found;
-        }
-        if (!id.letters().equals(writer()) && isBeginningOfOther(id)) {
-            // Copied from another laptop before and after it was finished there; that laptop clears up, not this one.
-            return found;
-        }
-        List<String> problems = new ArrayList<>(found.problems());
-        problems.addAll(roll(path.equals(layout.open(id)) ? layout.finished(id) : layout.open(id))
-                .problems());
-        problems.add(id + DataLayout.ENDING
-                + ":1: it lies with the open and with the finished rolls; the longer one counts");
-        return new JournalRecords<>(found.records(), problems);
-    }
-
-    private boolean isBeginningOfOther(RollId id) {
-        Path open = layout.open(id);
-        Path finished = layout.finished(id);
-        try {
-            return Quarantine.isBeginning(drive, open, Folders.read(drive, finished))
-                    || Quarantine.isBeginning(drive, finished, Folders.read(drive, open));
-        } catch (IOException e) {
-            return false;
-        }
-    }
-
     /** Where the export of a roll lies. */
     public Path export(RollId id) {
         return layout.export(id);
@@ -294,41 +249,6 @@ public final class Archive {
     /** Where the journal of a finished roll lies. */
     public Path finished(RollId id) {
         return layout.finished(id);
-    }
-
-    /** Where a roll's journal lies, or would be begun; where it lies twice, the place of the longer one. */
-    Path where(RollId id) throws IOException {
-        Path open = layout.open(id);
-        Path finished = layout.finished(id);
-        if (drive.kind(finished) == FileSystem.Kind.NOTHING) {
-            return open;
-        }
-        return liesTwice(id)
-                        && roll(open).records().size()
-                                >= roll(finished).records().size()
-                ? open
-                : finished;
-    }
-
-    private boolean liesTwice(RollId id) throws IOException {
-        return drive.kind(layout.open(id)) != FileSystem.Kind.NOTHING
-                && drive.kind(layout.finished(id)) != FileSystem.Kind.NOTHING;
-    }
-
-    private JournalRecords<RollRecord> roll(Path path) {
-        JournalRecords<RollRecord> found = records(
-                path,
-                it -> new RollRecord(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)),
-                MissingFrames::words);
-        String name = path.getFileName().toString();
-        boolean isOther = !found.records().isEmpty()
-                && found.records().get(0).event() instanceof RollEvent.Loaded loaded
-                && !name.equals(loaded.id() + DataLayout.ENDING);
-        return !isOther
-                ? found
-                : JournalRecords.unreadable(name + ":2: by its records this is roll "
-                        + ((RollEvent.Loaded) found.records().get(0).event()).id()
-                        + "; give the file that name back");
     }
 
     /** The records of a day. */
@@ -343,11 +263,18 @@ public final class Archive {
         return new RecordReader<>(decoder, gap).read(drive, path);
     }
 
+    /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */
+    public JournalRecords<RollRecord> roll(RollId id) {
+        return new RollJournals(drive, layout).read(id);
+    }
+
+    /** Where a roll's journal lies, or would be begun; where it lies twice, the place of the longer one. */
+    Path where(RollId id) throws IOException {
+        return new RollJournals(drive, layout).where(id);
+    }
+
     /** Whether a later version wrote a journal: nothing is written to such a one, and it is left where it lies. */
     public boolean isLater(RollId id) throws IOException {
-        Path path = where(id);
-        return drive.kind(path) == FileSystem.Kind.FILE
-                && JournalReader.read(path.getFileName().toString(), Folders.read(drive, path))
-                        .newer();
+        return new RollJournals(drive, layout).isLater(id);
     }
 }

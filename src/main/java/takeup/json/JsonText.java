@@ -91,9 +91,10 @@ public final class JsonText {
                 return new JsonText(parser, longest, isOfManyLines).document();
             } catch (StreamConstraintsException e) {
                 throw new NotJson(
-                        Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage(), longest));
+                        Math.max(1, parser.currentLocation().getLineNr()),
+                        JsonMistake.beyond(e.getOriginalMessage(), longest));
             } catch (JsonProcessingException e) {
-                int comma = commaBeforeBracket(text, e);
+                int comma = JsonMistake.commaBeforeBracket(text, e);
                 if (comma >= 0) {
                     throw new NotJson(
                             1
@@ -107,7 +108,7 @@ public final class JsonText {
                         e.getLocation() == null
                                 ? 1
                                 : Math.max(1, e.getLocation().getLineNr()),
-                        plainly(e.getOriginalMessage()));
+                        JsonMistake.plainly(e.getOriginalMessage()));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -125,53 +126,6 @@ public final class JsonText {
         return json;
     }
 
-    /** Where the comma stands that was left behind the last item or field; -1 where the mistake is another one. */
-    private static int commaBeforeBracket(String text, JsonProcessingException e) {
-        int bracket = e.getOriginalMessage().startsWith("Unexpected character ('}'")
-                        || e.getOriginalMessage().startsWith("Unexpected character (']'")
-                ? (int) Math.min(parserOffset(e), text.length() - 1L)
-                : -1;
-        while (bracket >= 0 && text.charAt(bracket) != '}' && text.charAt(bracket) != ']') {
-            bracket--;
-        }
-        int at = bracket - 1;
-        while (at >= 0 && Character.isWhitespace(text.charAt(at))) {
-            at--;
-        }
-        return at >= 0 && text.charAt(at) == ',' ? at : -1;
-    }
-
-    private static long parserOffset(JsonProcessingException e) {
-        return e.getLocation() == null ? -1 : e.getLocation().getCharOffset();
-    }
-
-    private static String beyond(String message, int longest) {
-        if (message.contains("nesting")) {
-            return "brackets stand in brackets, more than 32 deep";
-        }
-        if (message.startsWith("Number")) {
-            return "a number has more than 64 digits";
-        }
-        if (message.startsWith("Name")) {
-            return "a field's name has more than 200 letters";
-        }
-        return message.startsWith("String") ? tooLong(longest) : "it is longer than anything that is read here";
-    }
-
-    private static String tooLong(int longest) {
-        return "a text has more than " + longest + " letters";
-    }
-
-    /** The first line of a parser's message, without what only a programmer could do about it. */
-    private static String plainly(String message) {
-        int end = message.indexOf('\n');
-        String first = end < 0 ? message : message.substring(0, end);
-        int advice = first.indexOf(": enable ");
-        first = advice < 0 ? first : first.substring(0, advice);
-        int aside = first.indexOf(" (");
-        return "this is not JSON: " + (aside > 0 ? first.substring(0, aside) : first);
-    }
-
     private Json value() throws IOException, NotJson {
         int line = isOfManyLines ? parser.currentTokenLocation().getLineNr() : 1;
         JsonToken token = parser.currentToken();
@@ -184,7 +138,7 @@ public final class JsonText {
                     Json value = value();
                     // The parser can tell too, with a set of names of its own for each object.
                     if (fields.put(name, value) != null) {
-                        throw new NotJson(value.line(), plainly("Duplicate field '" + name + "'"));
+                        throw new NotJson(value.line(), JsonMistake.plainly("Duplicate field '" + name + "'"));
                     }
                 }
                 return new Json.Obj(fields, line);
@@ -198,7 +152,7 @@ public final class JsonText {
             }
             case VALUE_STRING:
                 if (parser.getTextLength() > longest) {
-                    throw new NotJson(line, tooLong(longest));
+                    throw new NotJson(line, JsonMistake.tooLong(longest));
                 }
                 return new Json.Text(parser.getText(), line);
             case VALUE_NUMBER_INT:

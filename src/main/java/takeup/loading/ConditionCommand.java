@@ -12,8 +12,8 @@ import takeup.command.Reply;
 import takeup.history.ShootState;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Condition;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** {@code condition torn at the rewind}: what the lab must know of a roll. */
@@ -46,7 +46,7 @@ public final class ConditionCommand implements Command {
         }
         Condition condition = new Condition(
                 kind.orElse(Condition.Kind.OTHER), Optional.of(words).filter(it -> !it.isEmpty()));
-        Reply reply = context.reply(context.on(roll, new RollEvent.ConditionNoted(condition)));
+        Reply reply = context.reply(context.on(roll, new NoteEvent.ConditionNoted(condition)));
         return reply.event("fix")
                 .says(
                         "Condition of " + roll.id(),

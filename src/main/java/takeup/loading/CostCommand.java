@@ -15,8 +15,8 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Costs;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** {@code cost r7 film 9.80 development 12}: what a roll cost. */
@@ -52,8 +52,8 @@ public final class CostCommand implements Command {
             BigDecimal amount = amount(words.get(i + 1));
             entries.addAll(
                     entries.isEmpty()
-                            ? context.on(roll, new RollEvent.CostNoted(kind, amount))
-                            : List.of(new JournalEntry.OnRoll(roll.id(), new RollEvent.CostNoted(kind, amount))));
+                            ? context.on(roll, new NoteEvent.CostNoted(kind, amount))
+                            : List.of(new JournalEntry.OnRoll(roll.id(), new NoteEvent.CostNoted(kind, amount))));
             said.add(kind + " " + amount.toPlainString());
         }
         Reply reply = context.reply(entries);

@@ -15,8 +15,8 @@ import takeup.json.Json;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.RecipeParser;
 import takeup.roll.DevelopedIn;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** {@code developed r1 in fine-grain 1+1 9m45s at 20C}: how a finished roll was developed, at home or by a lab. */
@@ -53,7 +53,7 @@ public final class DevelopedCommand implements Command {
                 RecipeParser.of(arguments.textAfterWords(2), context.now().toLocalDate());
         DevelopedIn developed =
                 typed.whole().orElseGet(() -> last(roll, context).again(typed.by(), typed.on()));
-        Reply reply = context.reply(context.on(roll, new RollEvent.Developed(developed)));
+        Reply reply = context.reply(context.on(roll, new NoteEvent.Developed(developed)));
         return reply.event("fix")
                 .says(id + " developed", " in " + developed.words() + ".")
                 .fields(CommandContext.fields(roll).and("developer", developed.developer()))

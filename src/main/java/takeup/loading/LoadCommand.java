@@ -30,6 +30,7 @@ import takeup.report.StaysOn;
 import takeup.report.WarningText;
 import takeup.roll.Development;
 import takeup.roll.Film;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -80,7 +81,7 @@ public final class LoadCommand implements Command {
                 .day()
                 .shoot()
                 .ifPresent(
-                        it -> entries.add(new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(it.assignment()))));
+                        it -> entries.add(new JournalEntry.OnRoll(id, new NoteEvent.ShootAssigned(it.assignment()))));
         entries.addAll(ofBag.entries());
         Reply reply = context.reply(entries);
         List<Warning> warnings =

@@ -8,8 +8,8 @@ import takeup.command.Outcome;
 import takeup.day.ShootInfo;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Assignment;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 
 /** {@code fix roll r1 shoot Regatta day}: a roll belongs to another shoot. */
 final class OtherShoot {
@@ -21,7 +21,7 @@ final class OtherShoot {
         }
         Assignment shoot = known(name.strip(), context)
                 .orElseGet(() -> new Assignment(name.strip(), date(roll), Optional.empty()));
-        return context.reply(context.on(roll, new RollEvent.ShootAssigned(shoot)))
+        return context.reply(context.on(roll, new NoteEvent.ShootAssigned(shoot)))
                 .event("fix")
                 .says(roll.id().toString(), " belongs to " + shoot.name() + ", " + shoot.date() + ".")
                 .titled("shoot of " + roll.id())

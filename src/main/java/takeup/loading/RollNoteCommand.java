@@ -9,8 +9,8 @@ import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.prompt.CommandRejected;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** {@code note the eight in two rows}: a note on a roll. */
@@ -35,7 +35,7 @@ public final class RollNoteCommand implements Command {
         if (note.isEmpty()) {
             throw new CommandRejected("the note is empty: note and the words");
         }
-        Reply reply = context.reply(context.on(roll, new RollEvent.Noted(note)));
+        Reply reply = context.reply(context.on(roll, new NoteEvent.Noted(note)));
         Roll now = reply.roll(roll.id());
         return reply.event("note")
                 .says("Note on " + roll.id(), ": " + now.note().orElse("") + ".")

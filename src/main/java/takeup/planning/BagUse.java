@@ -11,7 +11,7 @@ import takeup.history.JournalEntry;
 import takeup.kit.Warning;
 import takeup.roll.Condition;
 import takeup.roll.Film;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollLabel;
 
@@ -53,7 +53,7 @@ public record BagUse(List<JournalEntry> entries, RollLabel label, List<Warning> 
             warnings.add(new Warning(Warning.Code.EXPIRED, FilmAge.words(lot.get(), context)));
             String words = "expired " + lot.get().expires().orElseThrow();
             entries.add(new JournalEntry.OnRoll(
-                    roll, new RollEvent.ConditionNoted(new Condition(Condition.Kind.OTHER, Optional.of(words)))));
+                    roll, new NoteEvent.ConditionNoted(new Condition(Condition.Kind.OTHER, Optional.of(words)))));
         }
         if (bag.rolls(key, film.size()) == 1) {
             warnings.add(new Warning(Warning.Code.BAG_LOW, "that was the last " + what + " in the bag"));

@@ -17,9 +17,9 @@ import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
+import takeup.roll.NoteEvent;
 import takeup.roll.Place;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /**
@@ -89,7 +89,7 @@ public final class PlaceCommand implements Command {
         List<RollId> exports = new ArrayList<>();
         for (Roll roll : rolls(shoot, context)) {
             if (!roll.assignment().equals(Optional.of(now.assignment()))) {
-                entries.addAll(context.on(roll, new RollEvent.ShootAssigned(now.assignment())));
+                entries.addAll(context.on(roll, new NoteEvent.ShootAssigned(now.assignment())));
                 exports.addAll(context.rollsToExport(roll));
             }
         }

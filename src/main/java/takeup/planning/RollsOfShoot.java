@@ -13,8 +13,8 @@ import takeup.day.ShootInfo;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.roll.Assignment;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.text.English;
 import takeup.text.Nearest;
 
@@ -70,7 +70,7 @@ record RollsOfShoot(Assignment shoot, List<Roll> own, List<Roll> asked, List<Rol
     List<JournalEntry> assigned(List<Roll> rolls) {
         return rolls.stream()
                 .filter(it -> !it.assignment().equals(Optional.of(shoot)))
-                .map(it -> (JournalEntry) new JournalEntry.OnRoll(it.id(), new RollEvent.ShootAssigned(shoot)))
+                .map(it -> (JournalEntry) new JournalEntry.OnRoll(it.id(), new NoteEvent.ShootAssigned(shoot)))
                 .toList();
     }
 

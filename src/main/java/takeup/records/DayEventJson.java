@@ -63,7 +63,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     @Override
     public Json.Obj rollClosed(DayEvent.RollClosed touched) {
         Json.Obj json = event("roll").and("roll", touched.roll()).and("place", DayJson.of(touched.place()));
-        touched.film().ifPresent(it -> json.and("film", RollEventJson.of(it)));
+        touched.film().ifPresent(it -> json.and("film", FilmJson.of(it)));
         return json;
     }
 
@@ -188,7 +188,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                 new DayEvent.RollClosed(
                         RollEventJson.id(fields.text("roll")),
                         DayJson.place(fields.inner("place")),
-                        fields.inside("film").map(RollEventJson::film));
+                        fields.inside("film").map(FilmJson::film));
             case "carried" -> new DayEvent.Carried(DayJson.day(fields.inner("day")));
             case "flashCaution" -> new CameraEvent.FlashCautioned(fields.text("camera"));
             case "timer" -> new CameraEvent.TimerStarted(fields.text("camera"), DayJson.timer(fields.inner("timer")));

@@ -71,7 +71,7 @@ final class DayJson {
         List<Json> films = new ArrayList<>();
         day.films()
                 .forEach((place, film) ->
-                        films.add(Json.object().and("place", of(place)).and("film", RollEventJson.of(film))));
+                        films.add(Json.object().and("place", of(place)).and("film", FilmJson.of(film))));
         Json.Obj json = Json.object()
                 .and("active", day.active().map(DayJson::of))
                 .and("inHand", inHand)
@@ -118,7 +118,7 @@ final class DayJson {
         fields.list("films")
                 .forEach(it -> films.put(
                         place(Fields.of(it).inner("place")),
-                        RollEventJson.film(Fields.of(it).inner("film"))));
+                        FilmJson.film(Fields.of(it).inner("film"))));
         Set<String> flashed = new LinkedHashSet<>();
         fields.maybeList("flashed")
                 .ifPresent(it -> it.forEach(item -> {

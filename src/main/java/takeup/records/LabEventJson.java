@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import takeup.json.Json;
 import takeup.roll.Costs;
 import takeup.roll.DevelopedIn;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 
 /** How a roll was developed and what it cost, to JSON and back. */
@@ -17,7 +18,7 @@ final class LabEventJson {
 
     private LabEventJson() {}
 
-    static Json.Obj of(RollEvent.Developed event) {
+    static Json.Obj of(NoteEvent.Developed event) {
         DevelopedIn how = event.how();
         Json.Obj json = Json.object().and("event", "developed").and("developer", how.developer());
         how.seconds().ifPresent(it -> json.and("seconds", it));
@@ -30,7 +31,7 @@ final class LabEventJson {
 
     static RollEvent developed(Fields fields) {
         OptionalInt seconds = fields.maybeCount("seconds");
-        return new RollEvent.Developed(new DevelopedIn(
+        return new NoteEvent.Developed(new DevelopedIn(
                 fields.text("developer"),
                 seconds,
                 fields.maybeNumber("celsius", 0, HOT),
@@ -40,7 +41,7 @@ final class LabEventJson {
                         .map(it -> FastIsoParser.date(it).orElseThrow(() -> new Fields.Unreadable("on is no date")))));
     }
 
-    static Json.Obj of(RollEvent.CostNoted event) {
+    static Json.Obj of(NoteEvent.CostNoted event) {
         return Json.object()
                 .and("event", "cost")
                 .and("of", event.kind())
@@ -52,7 +53,7 @@ final class LabEventJson {
         Optional<Costs.Kind> kind = Costs.Kind.named(fields.text("of"));
         double amount = fields.number("amount", 0, MUCH);
         return kind.isPresent()
-                ? new RollEvent.CostNoted(kind.get(), BigDecimal.valueOf(Math.round(amount * CENTS), 2))
+                ? new NoteEvent.CostNoted(kind.get(), BigDecimal.valueOf(Math.round(amount * CENTS), 2))
                 : new RollEvent.Unknown("cost", text.get());
     }
 }

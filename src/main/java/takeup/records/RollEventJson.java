@@ -5,18 +5,12 @@ import java.util.function.Supplier;
 import takeup.exposure.FilmSpeed;
 import takeup.json.Json;
 import takeup.json.JsonText;
-import takeup.kit.Camera;
-import takeup.kit.FilmSize;
-import takeup.kit.ProfileJson;
-import takeup.kit.Stock;
 import takeup.roll.Condition;
-import takeup.roll.Development;
-import takeup.roll.Film;
 import takeup.roll.LoadCheck;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
-import takeup.roll.RollLabel;
 
 /** The events of a roll to JSON and back. A kind that is not known is kept as it stands. */
 public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
@@ -34,9 +28,9 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     public Json.Obj loaded(RollEvent.Loaded loaded) {
         return event("loaded")
                 .and("roll", loaded.id())
-                .and("camera", of(loaded.camera()))
+                .and("camera", FilmJson.of(loaded.camera()))
                 .and("back", loaded.back())
-                .and("film", of(loaded.film()));
+                .and("film", FilmJson.of(loaded.film()));
     }
 
     @Override
@@ -90,39 +84,39 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     public Json.Obj rollCorrected(RollEvent.RollCorrected corrected) {
         RollChange change = corrected.change();
         Json.Obj json = event("rollCorrected");
-        change.stock().ifPresent(it -> json.and("stock", of(it)));
+        change.stock().ifPresent(it -> json.and("stock", FilmJson.of(it)));
         change.filmSize().ifPresent(it -> json.and("filmSize", it));
         change.index().ifPresent(it -> json.and("index", it.arithmetic()));
         change.pushStops().ifPresent(it -> json.and("push", it));
         change.process().ifPresent(it -> json.and("process", it));
         change.framesNominal().ifPresent(it -> json.and("frames", it));
-        return put(json, change.label());
+        return FilmJson.put(json, change.label());
     }
 
     @Override
-    public Json.Obj noted(RollEvent.Noted noted) {
+    public Json.Obj noted(NoteEvent.Noted noted) {
         return event("note").and("words", noted.words());
     }
 
     @Override
-    public Json.Obj conditionNoted(RollEvent.ConditionNoted conditioned) {
+    public Json.Obj conditionNoted(NoteEvent.ConditionNoted conditioned) {
         return event("condition")
                 .and("kind", conditioned.condition().kind())
                 .and("words", conditioned.condition().words());
     }
 
     @Override
-    public Json.Obj shootAssigned(RollEvent.ShootAssigned assigned) {
+    public Json.Obj shootAssigned(NoteEvent.ShootAssigned assigned) {
         return SceneJson.put(event("assigned"), assigned.assignment());
     }
 
     @Override
-    public Json.Obj developed(RollEvent.Developed developed) {
+    public Json.Obj developed(NoteEvent.Developed developed) {
         return LabEventJson.of(developed);
     }
 
     @Override
-    public Json.Obj costNoted(RollEvent.CostNoted noted) {
+    public Json.Obj costNoted(NoteEvent.CostNoted noted) {
         return LabEventJson.of(noted);
     }
 
@@ -139,14 +133,14 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     @Override
     public Json.Obj reloaded(RollEvent.Reloaded again) {
         return event("reloaded")
-                .and("camera", of(again.camera()))
+                .and("camera", FilmJson.of(again.camera()))
                 .and("back", again.back())
                 .and("spare", again.spare());
     }
 
     @Override
     public Json.Obj backMoved(RollEvent.BackMoved moved) {
-        return event("backMoved").and("camera", of(moved.camera())).and("back", moved.back());
+        return event("backMoved").and("camera", FilmJson.of(moved.camera())).and("back", moved.back());
     }
 
     @Override
@@ -173,64 +167,6 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         }
     }
 
-    static Json.Obj of(Film film) {
-        return put(
-                Json.object()
-                        .and("stock", of(film.stock()))
-                        .and("size", film.size())
-                        .and("index", film.index().arithmetic())
-                        .and("process", film.development().process())
-                        .and("push", film.development().pushStops())
-                        .and("frames", film.framesNominal()),
-                film.label());
-    }
-
-    private static Json.Obj put(Json.Obj json, RollLabel label) {
-        label.name().ifPresent(it -> json.and("name", it));
-        label.batch().ifPresent(it -> json.and("batch", it));
-        return json;
-    }
-
-    private static RollLabel label(Fields fields) {
-        return new RollLabel(fields.maybeText("name"), fields.maybeText("batch"));
-    }
-
-    private static Json.Obj of(Camera camera) {
-        return Json.object().and("key", camera.key()).and("profile", ProfileJson.of(camera));
-    }
-
-    private static Json.Obj of(Stock stock) {
-        return Json.object().and("key", stock.key()).and("profile", ProfileJson.of(stock));
-    }
-
-    static Film film(Fields fields) {
-        return new Film(
-                stock(fields.inner("stock")),
-                size(fields.text("size")),
-                new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
-                new Development(fields.text("process"), fields.number("push", -ExposureJson.STOPS, ExposureJson.STOPS)),
-                fields.count("frames"),
-                label(fields));
-    }
-
-    private static Stock stock(Fields fields) {
-        return ProfileJson.stock(
-                        fields.text("key"), "journal", fields.inner("profile").object())
-                .profile()
-                .orElseThrow(() -> new Fields.Unreadable("the stock cannot be read"));
-    }
-
-    private static Camera camera(Fields fields) {
-        return ProfileJson.camera(
-                        fields.text("key"), "journal", fields.inner("profile").object())
-                .profile()
-                .orElseThrow(() -> new Fields.Unreadable("the camera cannot be read"));
-    }
-
-    private static FilmSize size(String word) {
-        return FilmSize.named(word).orElseThrow(() -> new Fields.Unreadable("film size " + word + " is not known"));
-    }
-
     static RollId id(String text) {
         return RollId.parse(text).orElseThrow(() -> new Fields.Unreadable(text + " is no roll number"));
     }
@@ -241,9 +177,9 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "loaded" ->
                 new RollEvent.Loaded(
                         id(fields.text("roll")),
-                        camera(fields.inner("camera")),
+                        FilmJson.camera(fields.inner("camera")),
                         fields.maybeText("back"),
-                        film(fields.inner("film")));
+                        FilmJson.film(fields.inner("film")));
             case "frame" ->
                 new RollEvent.Added(
                         ExposureJson.frame(fields.inner("frame")),
@@ -264,8 +200,8 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "counter" -> new RollEvent.CounterShown(fields.count("shown"));
             case "rollCorrected" ->
                 new RollEvent.RollCorrected(new RollChange(
-                        fields.inside("stock").map(RollEventJson::stock),
-                        fields.maybeText("filmSize").map(RollEventJson::size),
+                        fields.inside("stock").map(FilmJson::stock),
+                        fields.maybeText("filmSize").map(FilmJson::size),
                         fields.object().field("index").isPresent()
                                 ? Optional.of(
                                         new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)))
@@ -273,20 +209,21 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                         fields.maybeNumber("push", -ExposureJson.STOPS, ExposureJson.STOPS),
                         fields.maybeText("process"),
                         fields.maybeCount("frames"),
-                        label(fields)));
-            case "note" -> new RollEvent.Noted(fields.text("words"));
+                        FilmJson.label(fields)));
+            case "note" -> new NoteEvent.Noted(fields.text("words"));
             case "condition" ->
-                new RollEvent.ConditionNoted(new Condition(
+                new NoteEvent.ConditionNoted(new Condition(
                         Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER),
                         fields.maybeText("words")));
-            case "assigned" -> new RollEvent.ShootAssigned(SceneJson.shoot(fields));
+            case "assigned" -> new NoteEvent.ShootAssigned(SceneJson.shoot(fields));
             case "checked" -> checked(fields, text);
             case "developed" -> LabEventJson.developed(fields);
             case "cost" -> LabEventJson.cost(fields, text);
             case "rewound" -> new RollEvent.Rewound();
             case "reloaded" ->
-                new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
-            case "backMoved" -> new RollEvent.BackMoved(camera(fields.inner("camera")), fields.text("back"));
+                new RollEvent.Reloaded(
+                        FilmJson.camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
+            case "backMoved" -> new RollEvent.BackMoved(FilmJson.camera(fields.inner("camera")), fields.text("back"));
             case "unloaded" -> new RollEvent.Unloaded();
             case "undo" -> new RollEvent.Undone(fields.whole("of"));
             case "redo" -> new RollEvent.Redone(fields.whole("of"));

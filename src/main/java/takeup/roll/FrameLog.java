@@ -63,23 +63,13 @@ public record FrameLog(List<Frame> frames, int next, int awaited) {
         return number > 0 && number < next && indexOf(number) < 0;
     }
 
-    /** With a frame where it belongs: before another one, in the gap that the counter left, or behind the last. */
-    FrameLog with(RollEvent.Added added) {
-        if (added.before().isPresent()) {
-            return inserted(added.frame(), added.before().getAsInt());
-        }
-        boolean fills = added.origin() == RollEvent.Origin.INSERTED
-                && isPassed(added.frame().number());
-        return fills ? filled(added.frame()) : added(added.frame());
-    }
-
     /** With a frame behind the last one. It ends the waiting for a second exposure. */
-    private FrameLog added(Frame frame) {
+    FrameLog added(Frame frame) {
         return new FrameLog(with(frames.size(), frame), frame.number() + 1, 0);
     }
 
     /** With a frame that the counter went past, in its place; no other changes its number. */
-    private FrameLog filled(Frame frame) {
+    FrameLog filled(Frame frame) {
         int at = 0;
         while (at < frames.size() && frames.get(at).number() < frame.number()) {
             at++;
@@ -88,7 +78,7 @@ public record FrameLog(List<Frame> frames, int next, int awaited) {
     }
 
     /** With a frame before the one of that number; it and all behind it move up by one. */
-    private FrameLog inserted(Frame frame, int before) {
+    FrameLog inserted(Frame frame, int before) {
         int at = indexOf(before);
         if (at < 0) {
             return added(frame);

@@ -1,13 +1,29 @@
 package takeup.roll;
 
-import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalInt;
 import takeup.kit.Camera;
 
 /** What happened to one roll. A mistake is corrected by a further event, never by an edit. */
-public sealed interface RollEvent {
+public sealed interface RollEvent
+        permits NoteEvent,
+                RollEvent.Loaded,
+                RollEvent.Added,
+                RollEvent.DoubleAnnounced,
+                RollEvent.ExposedAgain,
+                RollEvent.Corrected,
+                RollEvent.Dropped,
+                RollEvent.CounterShown,
+                RollEvent.RollCorrected,
+                RollEvent.LoadChecked,
+                RollEvent.Rewound,
+                RollEvent.Reloaded,
+                RollEvent.Unloaded,
+                RollEvent.BackMoved,
+                RollEvent.Undone,
+                RollEvent.Redone,
+                RollEvent.Unknown {
     /** The roll as it stands once this has happened; as it was, for what changes nothing by itself. */
     default Roll appliedTo(Roll roll, OffsetDateTime at) {
         return roll;
@@ -34,15 +50,15 @@ public sealed interface RollEvent {
 
         R rollCorrected(RollCorrected event);
 
-        R noted(Noted event);
+        R noted(NoteEvent.Noted event);
 
-        R conditionNoted(ConditionNoted event);
+        R conditionNoted(NoteEvent.ConditionNoted event);
 
-        R shootAssigned(ShootAssigned event);
+        R shootAssigned(NoteEvent.ShootAssigned event);
 
-        R developed(Developed event);
+        R developed(NoteEvent.Developed event);
 
-        R costNoted(CostNoted event);
+        R costNoted(NoteEvent.CostNoted event);
 
         R loadChecked(LoadChecked event);
 
@@ -85,7 +101,13 @@ public sealed interface RollEvent {
     record Added(Frame frame, Origin origin, OptionalInt before) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.with(roll.log().with(this));
+            return roll.with(
+                    before.isPresent() ? roll.log().inserted(frame, before.getAsInt()) : inItsPlace(roll.log()));
+        }
+
+        /** In the gap that the counter left, or behind the last. */
+        private FrameLog inItsPlace(FrameLog log) {
+            return origin == Origin.INSERTED && log.isPassed(frame.number()) ? log.filled(frame) : log.added(frame);
         }
 
         @Override
@@ -169,71 +191,6 @@ public sealed interface RollEvent {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.rollCorrected(this);
-        }
-    }
-
-    /** A note on the roll. */
-    record Noted(String words) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.with(roll.notes().with(words));
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.noted(this);
-        }
-    }
-
-    /** Something that the lab must know. */
-    record ConditionNoted(Condition condition) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.with(roll.notes().with(condition));
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.conditionNoted(this);
-        }
-    }
-
-    /** The roll belongs to a shoot. */
-    record ShootAssigned(Assignment assignment) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.with(roll.notes().with(assignment));
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.shootAssigned(this);
-        }
-    }
-
-    /** The roll was developed. */
-    record Developed(DevelopedIn how) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.with(roll.notes().with(how));
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.developed(this);
-        }
-    }
-
-    /** Something of the roll was paid for. */
-    record CostNoted(Costs.Kind kind, BigDecimal amount) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.with(roll.notes().with(kind, amount));
-        }
-
-        @Override
-        public <R> R match(Cases<R> cases) {
-            return cases.costNoted(this);
         }
     }
 

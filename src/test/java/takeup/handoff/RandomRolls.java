@@ -27,6 +27,7 @@ import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.LoadCheck;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
@@ -133,8 +134,8 @@ final class RandomRolls {
                         OptionalDouble.of(random.nextInt(11) - 5),
                         maybe(words),
                         OptionalInt.empty()));
-            case 8 -> new RollEvent.Noted(any(words));
-            case 9 -> new RollEvent.ConditionNoted(new Condition(any(List.of(Condition.Kind.values())), maybe(words)));
+            case 8 -> new NoteEvent.Noted(any(words));
+            case 9 -> new NoteEvent.ConditionNoted(new Condition(any(List.of(Condition.Kind.values())), maybe(words)));
             case 10 -> new RollEvent.Unloaded();
             case 11 -> new RollEvent.Undone(random.nextInt(20) == 0 ? 1 : 1 + random.nextInt(steps));
             case 12 -> new RollEvent.Redone(1 + random.nextInt(steps));

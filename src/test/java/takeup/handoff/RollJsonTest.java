@@ -29,6 +29,7 @@ import takeup.kit.Filter;
 import takeup.roll.Assignment;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
@@ -66,7 +67,7 @@ class RollJsonTest {
         Roll roll = Rolls.loaded()
                 .then(
                         "15:11:00",
-                        new RollEvent.ShootAssigned(new Assignment(
+                        new NoteEvent.ShootAssigned(new Assignment(
                                 "Regatta day", LocalDate.parse("2026-09-13"), Optional.of("Harriet Ruder"))))
                 .roll();
         check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");

@@ -27,6 +27,7 @@ import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -205,8 +206,8 @@ public final class Rolls {
                                 Optional.of("with the cox")))
                 .then("15:20:00", new RollEvent.CounterShown(5))
                 .frame(5, Frame.Kind.UNLOGGED, Exposure.UNKNOWN)
-                .then("15:35:00", new RollEvent.ConditionNoted(new Condition(Condition.Kind.TORN, Optional.empty())))
-                .then("15:36:00", new RollEvent.Noted("crew portraits at the boathouse"))
+                .then("15:35:00", new NoteEvent.ConditionNoted(new Condition(Condition.Kind.TORN, Optional.empty())))
+                .then("15:36:00", new NoteEvent.Noted("crew portraits at the boathouse"))
                 .then("15:39:00", new RollEvent.Unknown("weighed", "{}"))
                 .then("15:40:00", new RollEvent.Unloaded())
                 .roll();

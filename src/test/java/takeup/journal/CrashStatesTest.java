@@ -17,8 +17,8 @@ import takeup.disk.MemoryFileSystem;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 
@@ -148,9 +148,9 @@ class CrashStatesTest {
             }
             Batch next = new Batch(1000, day.lines().get(0).at());
             for (RollId id : rolls.keySet()) {
-                next.add(id, new RollEvent.Noted("after the power cut"));
+                next.add(id, new NoteEvent.Noted("after the power cut"));
                 found.get(id.toString())
-                        .add(new RollRecord(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
+                        .add(new RollRecord(1000, day.lines().get(0).at(), new NoteEvent.Noted("after the power cut")));
             }
             writer.append(next);
             for (Roll roll : situation.rolls().values()) {

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import takeup.disk.FileSystem;
 import takeup.disk.MemoryFileSystem;
 import takeup.records.RollEventJson;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -35,7 +36,7 @@ class DamageTest {
     private static final int LINES = Integer.getInteger("lines", 500);
     private static final RollId ROLL = new RollId("R", 1);
     private static final Path PATH = RegattaDay.FOLDER.resolve("rolls/open/R0001.journal");
-    private static final RollEvent AFTER = new RollEvent.Noted("after the damage");
+    private static final RollEvent AFTER = new NoteEvent.Noted("after the damage");
 
     private final RegattaDay day = RegattaDay.whole();
     private final List<RollRecord> records = new ArrayList<>();

@@ -40,6 +40,7 @@ import takeup.records.RollEventJson;
 import takeup.review.ReviewEvent;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -62,7 +63,7 @@ class EdgesTest {
 
     private static void note(Writer writer, int step, String words) throws IOException {
         Batch batch = new Batch(step, AT);
-        batch.add(R1, new RollEvent.Noted(words));
+        batch.add(R1, new NoteEvent.Noted(words));
         writer.append(batch);
     }
 
@@ -153,7 +154,7 @@ class EdgesTest {
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 1, "one");
             Batch batch = new Batch(2, AT);
-            batch.add(second, new RollEvent.Noted("other"));
+            batch.add(second, new NoteEvent.Noted("other"));
             writer.append(batch);
             drive.delete(JOURNAL);
             drive.delete(JOURNAL.resolveSibling("R0002.journal"));
@@ -344,7 +345,7 @@ class EdgesTest {
                 }
             });
             Batch batch = new Batch(2, AT);
-            batch.add(second, new RollEvent.Noted("other"));
+            batch.add(second, new NoteEvent.Noted("other"));
             assertThrows(IOException.class, () -> writer.append(batch));
             drive.fault((call, path) -> {});
             drive.delete(JOURNAL);

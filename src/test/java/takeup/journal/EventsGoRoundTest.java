@@ -31,6 +31,7 @@ import takeup.kit.Warning;
 import takeup.records.DayEventJson;
 import takeup.records.Fields;
 import takeup.records.RollEventJson;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -166,7 +167,7 @@ class EventsGoRoundTest {
         try (Writer writer = Writer.take(folder)) {
             Batch batch = new Batch(1, AT);
             batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
-            batch.add(new RollId("R", 1), new RollEvent.Noted("x".repeat(20_001)));
+            batch.add(new RollId("R", 1), new NoteEvent.Noted("x".repeat(20_001)));
             String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch))
                     .getMessage();
             assertTrue(why.contains("20000 letters"), why);
@@ -177,7 +178,7 @@ class EventsGoRoundTest {
 
     @Test
     void theLineOfAFrameIsPlainTextThatGrepFinds() {
-        byte[] line = JournalLines.of(3, 9, AT, RollEventJson.text(new RollEvent.Noted("bow seat, é")));
+        byte[] line = JournalLines.of(3, 9, AT, RollEventJson.text(new NoteEvent.Noted("bow seat, é")));
         String text = new String(line, StandardCharsets.UTF_8);
         assertTrue(
                 text.startsWith(

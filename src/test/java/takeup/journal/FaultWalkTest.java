@@ -18,8 +18,8 @@ import takeup.disk.FailingCalls;
 import takeup.disk.IoErrorText;
 import takeup.disk.MemoryFileSystem;
 import takeup.history.JournalEntry;
+import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /**
@@ -196,7 +196,7 @@ class FaultWalkTest {
         return new RegattaDay.Line(
                 line.step(),
                 way == Way.RESTART_THE_NEXT_DAY ? line.at().plusDays(1) : line.at(),
-                List.of(new JournalEntry.OnRoll(new RollId("R", 9), new RollEvent.Noted("another line"))),
+                List.of(new JournalEntry.OnRoll(new RollId("R", 9), new NoteEvent.Noted("another line"))),
                 List.of());
     }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.records.RollEventJson;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 
 /** A journal whose bytes were damaged: what is whole is kept, what is not is told of, nothing is made up. */
 @Tag("slow")
@@ -33,7 +33,7 @@ class JournalLinesTest {
         List<byte[]> lines = new ArrayList<>(List.of(JournalLines.header()));
         for (int n = 1; n <= RECORDS; n++) {
             lines.add(JournalLines.of(
-                    n, 100 + n, AT.plusMinutes(n), RollEventJson.text(new RollEvent.Noted("frame " + n + ", J*j"))));
+                    n, 100 + n, AT.plusMinutes(n), RollEventJson.text(new NoteEvent.Noted("frame " + n + ", J*j"))));
         }
         return lines;
     }
@@ -85,7 +85,7 @@ class JournalLinesTest {
      */
     @Test
     void theLetterThatStandsForWhatIsNoLetterIsReadWhereItWasTyped() {
-        byte[] typed = JournalLines.of(1, 1, AT, RollEventJson.text(new RollEvent.Noted("bow \ufffd, réglage 中")));
+        byte[] typed = JournalLines.of(1, 1, AT, RollEventJson.text(new NoteEvent.Noted("bow \ufffd, réglage 中")));
         JournalLines.Content content =
                 JournalReader.read("R0001.journal", EventsGoRoundTest.concat(JournalLines.header(), typed));
         assertEquals(List.of(), content.problems());
@@ -173,7 +173,7 @@ class JournalLinesTest {
 
     @Test
     void twoRecordsOfOneNumberThatSayDifferentThingsAreBothKept() {
-        byte[] other = JournalLines.of(2, 900, AT, RollEventJson.text(new RollEvent.Noted("another frame")));
+        byte[] other = JournalLines.of(2, 900, AT, RollEventJson.text(new NoteEvent.Noted("another frame")));
         JournalLines.Content content = JournalReader.read(
                 "a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1, 2)), other, LINES.get(3)));
         assertEquals(List.of(1, 2, 2, 3), numbers(content));

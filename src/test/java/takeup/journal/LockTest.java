@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.disk.FolderInUse;
 import takeup.disk.Folders;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollRecord;
 
@@ -77,7 +78,7 @@ class LockTest {
                 read.records().size() + " of " + acknowledged);
         for (int i = 0; i < read.records().size(); i++) {
             assertEquals(
-                    new RollEvent.Noted("record " + (i + 1)),
+                    new NoteEvent.Noted("record " + (i + 1)),
                     read.records().get(i).event());
         }
         try (Writer writer = Writer.take(folder)) {

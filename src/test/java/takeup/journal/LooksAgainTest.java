@@ -10,7 +10,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import takeup.disk.MemoryFileSystem;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollId;
 
 /** What was written anew is looked at once more before it is called safe: its length, and whose file it is. */
@@ -22,7 +22,7 @@ class LooksAgainTest {
 
     private static void note(Writer writer, int number) throws IOException {
         Batch batch = new Batch(number, OffsetDateTime.parse("2026-09-12T15:10:03+02:00"));
-        batch.add(R1, new RollEvent.Noted("record " + number));
+        batch.add(R1, new NoteEvent.Noted("record " + number));
         writer.append(batch);
     }
 

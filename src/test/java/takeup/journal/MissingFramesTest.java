@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -47,7 +48,7 @@ class MissingFramesTest {
         for (String word : roll.strip().split(" +")) {
             switch (word) {
                 case "|" -> gap = records.size();
-                case "n" -> add(records, new RollEvent.Noted("words"));
+                case "n" -> add(records, new NoteEvent.Noted("words"));
                 case "c" -> add(records, new RollEvent.CounterShown(9));
                 case "u" -> add(records, new RollEvent.Undone(2));
                 case "d" -> add(records, new RollEvent.Dropped(1, 1, Optional.empty()));

@@ -9,7 +9,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.disk.IoErrorText;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollId;
 
 /** A second program that writes in a data folder, with a life of its own: it can be killed, starved and lied to. */
@@ -91,7 +91,7 @@ final class OtherProgram implements AutoCloseable {
             int refusals = 0;
             for (int number = 1; number <= Integer.parseInt(arguments[1]) && refusals < 3; number++) {
                 Batch batch = new Batch(number, AT);
-                batch.add(ROLL, new RollEvent.Noted("record " + number));
+                batch.add(ROLL, new NoteEvent.Noted("record " + number));
                 try {
                     writer.append(batch);
                     System.out.println(number);

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.disk.FolderInUse;
 import takeup.disk.IoErrorText;
 import takeup.disk.MemoryFileSystem;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollId;
 
 /**
@@ -40,7 +40,7 @@ class OthersHandsTest {
 
     private static void note(Writer writer, RollId roll, int number) throws IOException {
         Batch batch = new Batch(number, AT);
-        batch.add(roll, new RollEvent.Noted("record " + number));
+        batch.add(roll, new NoteEvent.Noted("record " + number));
         writer.append(batch);
     }
 
@@ -208,7 +208,7 @@ class OthersHandsTest {
     void beyondFourDigitsIsTheClocksMistakeAndIsSaid(int year) throws IOException {
         try (Writer writer = Writer.take(folder)) {
             Batch batch = new Batch(1, AT.withYear(year));
-            batch.add(R1, new RollEvent.Noted("record 1"));
+            batch.add(R1, new NoteEvent.Noted("record 1"));
             assertEquals(
                     "the clock says the year " + year + "; set it right",
                     assertThrows(IOException.class, () -> writer.append(batch)).getMessage());
@@ -221,7 +221,7 @@ class OthersHandsTest {
     void theFirstAndTheLastYearsOfFourDigitsAreWrittenAndRead(int year) throws IOException {
         try (Writer writer = Writer.take(folder)) {
             Batch batch = new Batch(1, AT.withYear(year));
-            batch.add(R1, new RollEvent.Noted("record 1"));
+            batch.add(R1, new NoteEvent.Noted("record 1"));
             writer.append(batch);
         }
         assertEquals(

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.disk.MemoryFileSystem;
 import takeup.disk.Quarantine;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -62,7 +63,7 @@ class QuarantineTest {
     private void goOn(int step) throws IOException {
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
             Batch batch = new Batch(step, AT);
-            batch.add(R1, new RollEvent.Noted("step " + step));
+            batch.add(R1, new NoteEvent.Noted("step " + step));
             writer.append(batch);
         }
     }
@@ -90,12 +91,12 @@ class QuarantineTest {
     void aFileThatStandsInAJournalsPlaceIsOnTheDiskUnderAnotherNameBeforeItsOwnIsTaken() throws IOException {
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
             Batch batch = new Batch(1, AT);
-            batch.add(R1, new RollEvent.Noted("one"));
+            batch.add(R1, new NoteEvent.Noted("one"));
             writer.append(batch);
             drive.delete(OPEN);
             drive.put(OPEN, journal(line(1, "another's")));
             Batch next = new Batch(2, AT);
-            next.add(R1, new RollEvent.Noted("two"));
+            next.add(R1, new NoteEvent.Noted("two"));
             calls.clear();
             writer.append(next);
         }
@@ -134,7 +135,7 @@ class QuarantineTest {
 
     private static List<RollEvent> notes(String... words) {
         return Arrays.stream(words)
-                .map(it -> (RollEvent) new RollEvent.Noted(it))
+                .map(it -> (RollEvent) new NoteEvent.Noted(it))
                 .toList();
     }
 

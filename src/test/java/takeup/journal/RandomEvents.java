@@ -60,6 +60,7 @@ import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.LoadCheck;
+import takeup.roll.NoteEvent;
 import takeup.roll.Place;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
@@ -332,9 +333,9 @@ public final class RandomEvents {
                         maybe(this::words),
                         maybeCount(),
                         label()));
-            case 7 -> new RollEvent.Noted(words());
+            case 7 -> new NoteEvent.Noted(words());
             case 8 ->
-                new RollEvent.ConditionNoted(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
+                new NoteEvent.ConditionNoted(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
             case 9 -> new RollEvent.Unloaded();
             case 10 -> new RollEvent.Undone(step());
             case 11 -> new RollEvent.Redone(step());
@@ -342,7 +343,7 @@ public final class RandomEvents {
                 new RollEvent.Unknown(
                         "slate",
                         "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
-            case 13 -> new RollEvent.ShootAssigned(assignment());
+            case 13 -> new NoteEvent.ShootAssigned(assignment());
             case 14 ->
                 new RollEvent.LoadChecked(
                         one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
@@ -350,7 +351,7 @@ public final class RandomEvents {
             case 15 -> new RollEvent.Rewound();
             case 16 -> new RollEvent.Reloaded(one(CAMERAS), maybe(() -> one(List.of("a", "b"))), random.nextInt(5));
             case 18 ->
-                new RollEvent.Developed(new DevelopedIn(
+                new NoteEvent.Developed(new DevelopedIn(
                         "d" + words(),
                         maybeCount(),
                         maybeNumber(15, 30),
@@ -358,7 +359,7 @@ public final class RandomEvents {
                         maybe(this::words),
                         maybe(() -> at().toLocalDate())));
             case 19 ->
-                new RollEvent.CostNoted(
+                new NoteEvent.CostNoted(
                         one(List.of(Costs.Kind.values())), BigDecimal.valueOf(random.nextInt(100_000), 2));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.Origin.values())), maybeCount());
         };

@@ -13,7 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollId;
 
 /** A journal that bears a second name, as in a backup that was made of links: what lies there is not written to. */
@@ -47,7 +47,7 @@ class SecondNamesTest {
     private static void note(Writer writer, int number, RollId... rolls) throws IOException {
         Batch batch = new Batch(number, AT);
         for (RollId roll : rolls) {
-            batch.add(roll, new RollEvent.Noted("record " + number));
+            batch.add(roll, new NoteEvent.Noted("record " + number));
         }
         writer.append(batch);
     }

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.CameraEvent;
 import takeup.disk.MemoryFileSystem;
-import takeup.roll.RollEvent;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollId;
 
 /** Two laptops log the same day, and their folders are carried to and fro: whose file is whose. */
@@ -98,7 +98,7 @@ class SeveralWritersTest {
         try (Writer writer = Writer.take(archive)) {
             Batch batch = new Batch(1, AT);
             batch.add(new CameraEvent.MeterSelected("hand", Optional.empty()));
-            batch.add(THEIRS, new RollEvent.Noted("the second laptop"));
+            batch.add(THEIRS, new NoteEvent.Noted("the second laptop"));
             writer.append(batch);
         }
         assertTrue(Files.exists(folder.resolve("days/2026-09-12-AB.journal")));

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.Outside;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollRecord;
 
@@ -189,7 +190,7 @@ class WriterFaultsIT {
             Batch batch = new Batch(
                     acknowledged + 1,
                     new Archive(folder).roll(OtherProgram.ROLL).records().get(0).at());
-            batch.add(OtherProgram.ROLL, new RollEvent.Noted("record " + (acknowledged + 1)));
+            batch.add(OtherProgram.ROLL, new NoteEvent.Noted("record " + (acknowledged + 1)));
             writer.append(batch);
         }
         check(acknowledged + 1);
@@ -271,7 +272,7 @@ class WriterFaultsIT {
         JournalRecords<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
         List<RollEvent> expected = new ArrayList<>();
         for (int number = 1; number <= records; number++) {
-            expected.add(new RollEvent.Noted("record " + number));
+            expected.add(new NoteEvent.Noted("record " + number));
         }
         assertEquals(expected, read.records().stream().map(RollRecord::event).toList());
         assertEquals(List.of(), read.problems());

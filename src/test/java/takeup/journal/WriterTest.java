@@ -30,6 +30,7 @@ import takeup.day.DayEvent;
 import takeup.disk.FolderInUse;
 import takeup.disk.Folders;
 import takeup.kit.Warning;
+import takeup.roll.NoteEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -53,7 +54,7 @@ class WriterTest {
 
     private static void note(Writer writer, RollId roll, int number) throws IOException {
         Batch batch = new Batch(number, AT);
-        batch.add(roll, new RollEvent.Noted("record " + number));
+        batch.add(roll, new NoteEvent.Noted("record " + number));
         writer.append(batch);
     }
 
@@ -256,7 +257,7 @@ class WriterTest {
         }
         assertArrayEquals(later, Files.readAllBytes(open(R1)));
         JournalRecords<RollRecord> read = new Archive(folder).roll(R1);
-        assertEquals(new RollEvent.Noted("record 1"), read.records().get(0).event());
+        assertEquals(new NoteEvent.Noted("record 1"), read.records().get(0).event());
         assertEquals(
                 new RollEvent.Unknown("slate", "{\"event\":\"slate\"}"),
                 read.records().get(1).event());
@@ -286,7 +287,7 @@ class WriterTest {
 
     private static Batch moved() {
         Batch batch = new Batch(9, AT);
-        batch.add(R2, new RollEvent.Noted("moved here"));
+        batch.add(R2, new NoteEvent.Noted("moved here"));
         batch.add(R1, new RollEvent.Dropped(3, 3, Optional.of(R2)));
         batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
         return batch;
@@ -465,7 +466,7 @@ class WriterTest {
         JournalRecords<RollRecord> read = new Archive(folder).roll(roll);
         List<RollRecord> expected = new ArrayList<>();
         for (int number : numbers) {
-            expected.add(new RollRecord(number, AT, new RollEvent.Noted("record " + number)));
+            expected.add(new RollRecord(number, AT, new NoteEvent.Noted("record " + number)));
         }
         assertEquals(expected, read.records());
         assertEquals(List.of(), read.problems());

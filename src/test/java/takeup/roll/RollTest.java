@@ -27,7 +27,7 @@ import takeup.kit.FilmSize;
 class RollTest {
     private static final RollEvent PUSHED = new RollEvent.RollCorrected(RollChange.push(1));
     private static final RollEvent TORN =
-            new RollEvent.ConditionNoted(new Condition(Condition.Kind.TORN, Optional.empty()));
+            new NoteEvent.ConditionNoted(new Condition(Condition.Kind.TORN, Optional.empty()));
     private static final Assignment REGATTA =
             new Assignment("Regatta day", LocalDate.parse("2026-09-12"), Optional.empty());
 
@@ -42,9 +42,9 @@ class RollTest {
                 new RollEvent.DoubleAnnounced(1),
                 new RollEvent.CounterShown(6),
                 PUSHED,
-                new RollEvent.Noted("from the boathouse"),
+                new NoteEvent.Noted("from the boathouse"),
                 TORN,
-                new RollEvent.ShootAssigned(REGATTA),
+                new NoteEvent.ShootAssigned(REGATTA),
                 new RollEvent.LoadChecked(LoadCheck.What.MOVING, LoadCheck.Answer.YES),
                 new RollEvent.Rewound(),
                 new RollEvent.Reloaded(SampleRoll.OTHER_CAMERA, Optional.empty(), 1),
@@ -103,7 +103,7 @@ class RollTest {
 
     @Test
     void aStepThatIsUndoneInTheMiddleLeavesTheLaterOnesAlone() {
-        Roll roll = SampleRoll.roll(logged(1), new RollEvent.Noted("bow side"), logged(2), new RollEvent.Undone(3));
+        Roll roll = SampleRoll.roll(logged(1), new NoteEvent.Noted("bow side"), logged(2), new RollEvent.Undone(3));
         assertEquals("1 2", SampleRoll.frames(roll));
         assertEquals(Optional.empty(), roll.note());
     }
@@ -114,7 +114,7 @@ class RollTest {
                 Roll.State.WITHDRAWN, SampleRoll.roll(new RollEvent.Undone(1)).state());
         assertEquals(
                 Roll.State.WITHDRAWN,
-                SampleRoll.roll(new RollEvent.Undone(1), new RollEvent.Noted("late"))
+                SampleRoll.roll(new RollEvent.Undone(1), new NoteEvent.Noted("late"))
                         .state());
         assertEquals(
                 Roll.State.OPEN,
@@ -143,7 +143,7 @@ class RollTest {
         assertTrue(SampleRoll.roll(awaited).doubleAwaited());
         assertTrue(SampleRoll.roll(and(awaited, corrected(1, 1, SettingPatch.note("cox"))))
                 .doubleAwaited());
-        assertTrue(SampleRoll.roll(and(awaited, new RollEvent.Noted("cox"))).doubleAwaited());
+        assertTrue(SampleRoll.roll(and(awaited, new NoteEvent.Noted("cox"))).doubleAwaited());
         assertTrue(SampleRoll.roll(and(awaited, inserted(1))).doubleAwaited());
         assertTrue(SampleRoll.roll(and(awaited, new RollEvent.CounterShown(3))).doubleAwaited());
         assertFalse(SampleRoll.roll(and(awaited, logged(2))).doubleAwaited());
@@ -204,10 +204,10 @@ class RollTest {
         Roll roll = SampleRoll.roll(
                 TORN,
                 TORN,
-                new RollEvent.Noted("bow side"),
-                new RollEvent.Noted("wet"),
-                new RollEvent.ShootAssigned(REGATTA),
-                new RollEvent.ShootAssigned(party));
+                new NoteEvent.Noted("bow side"),
+                new NoteEvent.Noted("wet"),
+                new NoteEvent.ShootAssigned(REGATTA),
+                new NoteEvent.ShootAssigned(party));
         assertEquals(2, roll.conditions().size());
         assertEquals(Optional.of("bow side; wet"), roll.note());
         assertEquals(Optional.of(party), roll.assignment());
