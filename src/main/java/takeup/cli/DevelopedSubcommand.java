@@ -15,6 +15,7 @@ import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.OrderFolder;
 import takeup.history.ShootState;
+import takeup.index.ListedRoll;
 import takeup.json.Json;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
@@ -75,7 +76,7 @@ final class DevelopedSubcommand implements Callable<Integer> {
         OrderFolder.Found<Order> orders = new OrderFolder(global.folder(), false).allOrders();
         OrderTracker where = new OrderTracker(orders.all());
         List<RollSummary> waiting = new ArrayList<>();
-        List<String> problems = new ArrayList<>(global.index().forEach(it -> {
+        List<String> problems = new ArrayList<>(global.index().forEach(ListedRoll.KIND, it -> {
             RollSummary roll = it.head().summary();
             if (roll.state() == Roll.State.FINISHED
                     && it.head().developed().isEmpty()

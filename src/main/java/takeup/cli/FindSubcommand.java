@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.index.IndexedRoll;
 import takeup.json.JsonText;
 import takeup.options.GlobalOptions;
 import takeup.roll.RollId;
@@ -56,7 +57,7 @@ final class FindSubcommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         Set<RollId> rolls = new HashSet<>();
         AtomicLong frames = new AtomicLong();
-        List<String> problems = global.index().forEach(roll -> {
+        List<String> problems = global.index().forEach(IndexedRoll.KIND, roll -> {
             roll.forEachFrame(row -> {
                 if (query.matches(row)) {
                     rolls.add(roll.id());

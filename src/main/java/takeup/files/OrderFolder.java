@@ -23,6 +23,8 @@ import takeup.disk.IoErrorText;
 import takeup.disk.ReadAhead;
 import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
+import takeup.index.ArchiveIndex;
+import takeup.index.ListedRoll;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.json.JsonProblem;
@@ -31,6 +33,7 @@ import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderHtml;
 import takeup.order.OrderNumbers;
+import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -103,16 +106,28 @@ public record OrderFolder(Path base, boolean isLoose) {
     }
 
     /** The finished ones among the rolls whose numbers are wanted; what they hold is not looked at. */
-    public Found<Unloaded> unloaded(Predicate<String> wanted) throws IOException {
-        return rolls(
-                wanted,
-                it -> it.isFinished()
-                        ? Optional.of(new Unloaded(it.roll(), it.finishedAt().map(OffsetDateTime::toLocalDate)))
-                        : Optional.empty(),
-                it -> it.state() == Roll.State.FINISHED
-                        ? Optional.of(
-                                new Unloaded(it.id().toString(), it.finishedAt().map(OffsetDateTime::toLocalDate)))
-                        : Optional.empty());
+    public Found<Unloaded> unloaded(ArchiveIndex index, Predicate<String> wanted) throws IOException {
+        if (isLoose) {
+            return looseRolls(
+                    wanted,
+                    it -> it.isFinished()
+                            ? Optional.of(
+                                    new Unloaded(it.roll(), it.finishedAt().map(OffsetDateTime::toLocalDate)))
+                            : Optional.empty());
+        }
+        List<Unloaded> all = new ArrayList<>();
+        List<String> problems = index.forEach(ListedRoll.KIND, it -> {
+            RollSummary roll = it.head().summary();
+            if (roll.state() == Roll.State.FINISHED && wanted.test(roll.id().toString())) {
+                all.add(new Unloaded(roll.id().toString(), roll.finishedAt().map(OffsetDateTime::toLocalDate)));
+            }
+            return true;
+        });
+        return new Found<>(
+                all,
+                problems.stream()
+                        .filter(it -> wanted.test(it.substring(0, Math.max(0, it.indexOf('.')))))
+                        .toList());
     }
 
     private <T> Found<T> rolls(
@@ -121,12 +136,7 @@ public record OrderFolder(Path base, boolean isLoose) {
         List<T> all = new ArrayList<>();
         List<String> problems = new ArrayList<>();
         if (isLoose) {
-            Found<ExposedRoll> found = files(base, it -> true, "", ExposedRoll::of);
-            found.all.stream()
-                    .filter(it -> wanted.test(it.roll()))
-                    .sorted(Comparator.comparing(ExposedRoll::roll))
-                    .forEach(it -> ofFile.apply(it).ifPresent(all::add));
-            return new Found<>(all, found.problems);
+            return looseRolls(wanted, ofFile);
         }
         Archive archive = new Archive(base);
         TreeSet<RollId> ids = new TreeSet<>(archive.finishedRolls());
@@ -137,6 +147,16 @@ public record OrderFolder(Path base, boolean isLoose) {
             return it.all.isEmpty() || all.addAll(it.all);
         });
         return new Found<>(all, problems);
+    }
+
+    private <T> Found<T> looseRolls(Predicate<String> wanted, Function<ExposedRoll, Optional<T>> made) {
+        List<T> all = new ArrayList<>();
+        Found<ExposedRoll> found = files(base, it -> true, "", ExposedRoll::of);
+        found.all.stream()
+                .filter(it -> wanted.test(it.roll()))
+                .sorted(Comparator.comparing(ExposedRoll::roll))
+                .forEach(it -> made.apply(it).ifPresent(all::add));
+        return new Found<>(all, found.problems);
     }
 
     private static <T> Found<T> roll(Archive archive, RollId id, Function<Roll, Optional<T>> made) {

@@ -9,6 +9,7 @@ import takeup.disk.IoErrorText;
 import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.index.ArchiveIndex;
+import takeup.index.IndexedRoll;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.message.Message;
@@ -114,7 +115,7 @@ public final class StepFiles implements StepStore {
     public FoundFrames find(FindQuery query) {
         FoundFrames.Collector collector = new FoundFrames.Collector(query);
         try {
-            List<String> problems = index().forEach(roll -> {
+            List<String> problems = index().forEach(IndexedRoll.KIND, roll -> {
                 roll.forEachFrame(collector::take);
                 return true;
             });

@@ -2,6 +2,7 @@ package takeup.handoff;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.roll.Roll;
@@ -12,6 +13,21 @@ import takeup.roll.Roll;
  */
 public final class FrameJsonLines {
     private static final List<String> OF_FRAME = List.of("frame", "sequence", "id", "was", "kind", "at");
+    private static final List<String> OF_LIGHT = List.of(
+            ("lightEv100 lightMethod lightTyped lightSpanStops lightZone lightAt flashFNumber filters").split(" "));
+    private static final List<String> OF_SCENE =
+            List.of("shoot people place latitude longitude body note warnings exposures scan verdict".split(" "));
+
+    /** The fields of a frame, in the order of a line; those of its roll stand in front. */
+    private static final List<String> NAMES = Stream.of(
+                    OF_FRAME, ExposureFields.SET, OF_LIGHT, ExposureFields.WORKED_OUT, OF_SCENE)
+            .flatMap(List::stream)
+            .toList();
+
+    /** What stands in front of each value. */
+    private static final List<String> BEFORE = NAMES.stream()
+            .map(it -> (it.equals(NAMES.get(0)) ? "" : ",") + '"' + it + "\":")
+            .toList();
 
     private FrameJsonLines() {}
 
@@ -22,43 +38,82 @@ public final class FrameJsonLines {
      * @param verdicts thin, good or dense, in the same order
      */
     public static String of(Roll roll, MadeBy madeBy, List<Optional<String>> scans, List<Optional<String>> verdicts) {
+        return ofValues(values(roll, madeBy, scans, verdicts));
+    }
+
+    /**
+     * The same with each name left out, a third as long: to be kept, and to be made into lines by {@link #ofValues}.
+     * First what all lines begin with, then for each frame its values as JSON, a tab between two; null is empty.
+     */
+    public static String values(
+            Roll roll, MadeBy madeBy, List<Optional<String>> scans, List<Optional<String>> verdicts) {
         Json.Obj whole = RollJson.of(roll, madeBy);
         List<Json> frames = ((Json.Arr) whole.fields().get("frames")).items();
         // The fields of the roll are the same for each frame, so they are made once.
         String ofRoll = JsonText.line(ofRoll(whole));
-        String front = ofRoll.substring(0, ofRoll.length() - 1) + ",";
-        StringBuilder lines = new StringBuilder();
+        StringBuilder values = new StringBuilder();
+        values.append(ofRoll, 0, ofRoll.length() - 1).append(",\n");
         for (int i = 0; i < frames.size(); i++) {
-            Json.Obj frame = (Json.Obj) frames.get(i);
-            Json.Obj line = Json.object();
-            copy(frame, OF_FRAME, line);
-            copy(frame, ExposureFields.SET, line);
-            Json.Obj light = inner(frame, "light");
-            line.and("lightEv100", light.field("ev100"))
-                    .and("lightMethod", light.field("method"))
-                    .and("lightTyped", light.field("typed"))
-                    .and("lightSpanStops", light.field("spanStops"))
-                    .and("lightZone", light.field("zone"))
-                    .and("lightAt", light.field("at"))
-                    .and("flashFNumber", inner(frame, "flashLight").field("fNumber"))
-                    .and("filters", names(frame, "filters", "name"));
-            copy(frame, ExposureFields.WORKED_OUT, line);
-            line.and(
-                            "shoot",
-                            frame.field("shoot").or(() -> inner(whole, "shoot").field("name")))
-                    .and("people", texts(frame, "people"))
-                    .and("place", frame.field("place"))
-                    .and("latitude", frame.field("latitude"))
-                    .and("longitude", frame.field("longitude"))
-                    .and("body", frame.field("body"))
-                    .and("note", frame.field("note"))
-                    .and("warnings", names(frame, "warnings", "code"))
-                    .and("exposures", 1 + items(frame, "furtherExposures").size())
+            Json.Obj frame = ofFrame((Json.Obj) frames.get(i), whole)
                     .and("scan", scans.get(i))
                     .and("verdict", verdicts.get(i));
-            lines.append(front).append(JsonText.line(line).substring(1)).append('\n');
+            for (int name = 0; name < NAMES.size(); name++) {
+                frame.field(NAMES.get(name)).ifPresent(it -> values.append(JsonText.line(it)));
+                values.append(name + 1 < NAMES.size() ? '\t' : '\n');
+            }
+        }
+        return values.toString();
+    }
+
+    /** The lines of frames whose values were kept; an IllegalArgumentException where these are none. */
+    public static String ofValues(String values) {
+        if (values.isEmpty()) {
+            return "";
+        }
+        int at = values.indexOf('\n') + 1;
+        String front = values.substring(0, at - 1);
+        StringBuilder lines = new StringBuilder(4 * values.length());
+        while (at < values.length()) {
+            lines.append(front);
+            for (int name = 0; name < NAMES.size(); name++) {
+                boolean isLast = name + 1 == NAMES.size();
+                int end = values.indexOf(isLast ? '\n' : '\t', at);
+                if (end < 0) {
+                    throw new IllegalArgumentException("a frame has fewer values than there are names");
+                }
+                lines.append(BEFORE.get(name)).append(end == at ? "null" : values.substring(at, end));
+                at = end + 1;
+            }
+            lines.append("}\n");
         }
         return lines.toString();
+    }
+
+    private static Json.Obj ofFrame(Json.Obj frame, Json.Obj whole) {
+        Json.Obj line = Json.object();
+        copy(frame, OF_FRAME, line);
+        copy(frame, ExposureFields.SET, line);
+        Json.Obj light = inner(frame, "light");
+        line.and("lightEv100", light.field("ev100"))
+                .and("lightMethod", light.field("method"))
+                .and("lightTyped", light.field("typed"))
+                .and("lightSpanStops", light.field("spanStops"))
+                .and("lightZone", light.field("zone"))
+                .and("lightAt", light.field("at"))
+                .and("flashFNumber", inner(frame, "flashLight").field("fNumber"))
+                .and("filters", names(frame, "filters", "name"));
+        copy(frame, ExposureFields.WORKED_OUT, line);
+        return line.and(
+                        "shoot",
+                        frame.field("shoot").or(() -> inner(whole, "shoot").field("name")))
+                .and("people", texts(frame, "people"))
+                .and("place", frame.field("place"))
+                .and("latitude", frame.field("latitude"))
+                .and("longitude", frame.field("longitude"))
+                .and("body", frame.field("body"))
+                .and("note", frame.field("note"))
+                .and("warnings", names(frame, "warnings", "code"))
+                .and("exposures", 1 + items(frame, "furtherExposures").size());
     }
 
     private static Json.Obj ofRoll(Json.Obj whole) {

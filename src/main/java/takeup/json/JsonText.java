@@ -175,7 +175,50 @@ public final class JsonText {
 
     /** On one line, without blanks that mean nothing. */
     public static String line(Json json) {
-        return write(json, false);
+        StringBuilder line = new StringBuilder();
+        append(json, line);
+        return line.toString();
+    }
+
+    /** Written without the generator, which costs more than what it writes where there are many short lines. */
+    private static void append(Json json, StringBuilder line) {
+        if (json instanceof Json.Obj object) {
+            char before = '{';
+            for (Map.Entry<String, Json> field : object.fields().entrySet()) {
+                append(field.getKey(), line.append(before));
+                append(field.getValue(), line.append(':'));
+                before = ',';
+            }
+            line.append(object.fields().isEmpty() ? "{}" : "}");
+        } else if (json instanceof Json.Arr array) {
+            char before = '[';
+            for (Json item : array.items()) {
+                append(item, line.append(before));
+                before = ',';
+            }
+            line.append(array.items().isEmpty() ? "[]" : "]");
+        } else if (json instanceof Json.Text string) {
+            append(string.value(), line);
+        } else if (json instanceof Json.Decimal number) {
+            line.append(Plain.decimal(number.value()));
+        } else if (json instanceof Json.Num number) {
+            line.append(Plain.number(number.value()));
+        } else if (json instanceof Json.Bool bool) {
+            line.append(bool.value());
+        } else {
+            line.append("null");
+        }
+    }
+
+    private static void append(String text, StringBuilder line) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c >= 0x7f || c == '"' || c == '\\') {
+                line.append(write(new Json.Text(text, 0), false));
+                return;
+            }
+        }
+        line.append('"').append(text).append('"');
     }
 
     /** On several lines, two blanks a level, ending in a line feed. */

@@ -69,8 +69,8 @@ final class OrderList {
         found.problems().forEach(desk.console()::error);
         OrderTracker where = new OrderTracker(found.all());
         List<String> due = new ArrayList<>(desk.due(found.all()));
-        OrderFolder.Found<OrderFolder.Unloaded> free =
-                desk.folder().unloaded(it -> where.order(it).isEmpty());
+        OrderFolder.Found<OrderFolder.Unloaded> free = desk.folder()
+                .unloaded(desk.global().index(), it -> where.order(it).isEmpty());
         free.problems().forEach(desk.console()::error);
         Map<String, LocalDate> since = new LinkedHashMap<>();
         List<String> notOrdered = new ArrayList<>();

@@ -10,6 +10,7 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.scans.Slot;
 import takeup.text.Plain;
+import takeup.text.TabFields;
 
 /**
  * A judged frame, as far as a lesson needs it; frames that agree in all of this are counted together.
@@ -85,6 +86,36 @@ public record JudgedFrame(
                 (int) Math.round(10 * Math.max(-12, Math.min(12, over.getAsDouble()))),
                 new Latitude(stock.underStops(), stock.overStops()),
                 verdict));
+    }
+
+    /** All of it in one line. */
+    String line() {
+        return TabFields.line(
+                rating.stock,
+                rating.index,
+                gear.body,
+                gear.lens,
+                method,
+                light,
+                developer,
+                overTenths,
+                latitude.under,
+                latitude.over,
+                verdict.name());
+    }
+
+    /** What a line says; an IllegalArgumentException where it is none. */
+    static JudgedFrame of(String line) {
+        String[] values = TabFields.values(line, 11);
+        return new JudgedFrame(
+                new Rating(values[0], Double.parseDouble(values[1])),
+                new Gear(values[2], values[3]),
+                values[4],
+                values[5],
+                values[6],
+                Integer.parseInt(values[7]),
+                new Latitude(Double.parseDouble(values[8]), Double.parseDouble(values[9])),
+                Density.valueOf(values[10]));
     }
 
     /**

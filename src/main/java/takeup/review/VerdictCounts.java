@@ -57,6 +57,39 @@ public final class VerdictCounts {
         rolls += verdicts.stream().anyMatch(Optional::isPresent) ? 1 : 0;
     }
 
+    /** A roll's judged frames as lines, for {@link #add(String)}; none of a roll without a verdict. */
+    public static String lines(Roll roll, Review review) {
+        VerdictCounts counts = new VerdictCounts();
+        counts.add(roll, review);
+        if (counts.judged == 0) {
+            return "";
+        }
+        StringBuilder lines = new StringBuilder();
+        lines.append(counts.unknown).append('\n');
+        counts.counts.forEach((frame, count) ->
+                lines.append(count).append('\t').append(frame.line()).append('\n'));
+        return lines.toString();
+    }
+
+    /** Counts the judged frames of a roll that was written down as lines; an IllegalArgumentException if it was not. */
+    public void add(String lines) {
+        int at = lines.indexOf('\n');
+        if (at < 0) {
+            return;
+        }
+        int more = Integer.parseInt(lines.substring(0, at));
+        unknown += more;
+        judged += more;
+        rolls++;
+        for (int end = lines.indexOf('\n', at + 1); end > 0; end = lines.indexOf('\n', at + 1)) {
+            int tab = lines.indexOf('\t', at);
+            int count = Integer.parseInt(lines.substring(at + 1, tab));
+            judged += count;
+            add(JudgedFrame.of(lines.substring(tab + 1, end)), count);
+            at = end;
+        }
+    }
+
     void add(JudgedFrame frame, int count) {
         counts.merge(frame, count, Integer::sum);
     }

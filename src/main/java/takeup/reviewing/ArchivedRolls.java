@@ -9,7 +9,9 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import takeup.console.Console;
 import takeup.disk.ReadAhead;
+import takeup.index.IndexKind;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;
@@ -57,6 +59,32 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
             return !global.console().failed();
         });
         return isWhole.get();
+    }
+
+    /**
+     * The same of what an index holds of each roll, so that what did not change is not read again.
+     *
+     * @param taken in the order of the numbers
+     */
+    <T> boolean forEach(IndexKind<T> kind, Consumer<T> taken) throws IOException {
+        Console console = global.console();
+        List<String> problems = new ArrayList<>(global.index().forEach(kind, it -> {
+            taken.accept(it);
+            return !console.failed();
+        }));
+        problems.removeIf(it -> roll(it).filter(id -> !ids.contains(id)).isPresent());
+        // What was decided about a roll whose journal is gone.
+        SortedSet<RollId> gone = new TreeSet<>(ids);
+        gone.removeAll(global.archive().rolls());
+        gone.forEach(it -> problems.addAll(global.archive().roll(it).problems()));
+        problems.forEach(console::error);
+        return problems.isEmpty();
+    }
+
+    /** The roll that a problem is about, which begins with the name of a file. */
+    private static Optional<RollId> roll(String problem) {
+        int from = problem.startsWith("reviews/") ? "reviews/".length() : 0;
+        return RollId.parse(problem.substring(from, Math.max(from, problem.indexOf('.'))));
     }
 
     private static <T> Read<T> read(Archive archive, RollId id, BiFunction<Roll, Review, T> made) {

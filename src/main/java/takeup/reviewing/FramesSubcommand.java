@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -48,7 +47,7 @@ public final class FramesSubcommand implements Callable<Integer> {
             return partition(rolls, madeBy);
         }
         boolean isWhole = json
-                ? rolls.forEach((roll, review) -> jsonLines(roll, review, madeBy), console::raw)
+                ? rolls.forEach(new FrameLinesKind(madeBy), console::raw)
                 : rolls.forEach((roll, review) -> RollPlainText.of(roll) + "\n", console::lines);
         return isWhole ? 0 : 1;
     }
@@ -80,9 +79,6 @@ public final class FramesSubcommand implements Callable<Integer> {
     }
 
     private static String jsonLines(Roll roll, Review review, MadeBy madeBy) {
-        List<Optional<String>> verdicts = review.verdicts(roll).stream()
-                .map(it -> it.map(Object::toString))
-                .toList();
-        return FrameJsonLines.of(roll, madeBy, review.scans(roll), verdicts);
+        return FrameJsonLines.ofValues(FrameLinesKind.values(roll, review, madeBy));
     }
 }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.index.ListedRoll;
 import takeup.json.Json;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
@@ -21,6 +22,7 @@ import takeup.review.Lesson;
 import takeup.review.LessonHtml;
 import takeup.review.LessonText;
 import takeup.review.VerdictCounts;
+import takeup.roll.Roll;
 
 /**
  * {@code takeup review}: what all verdicts teach; a new rating goes into the photographer's own profile after a yes.
@@ -60,8 +62,11 @@ public final class ReviewSubcommand implements Callable<Integer> {
         refuseWhatDoesNotGoTogether();
         Console console = global.console();
         VerdictCounts tally = new VerdictCounts();
-        boolean isWhole = ArchivedRolls.reviewed(global)
-                .forEach(ArchivedRolls.Reviewed::new, it -> tally.add(it.roll(), it.review()));
+        boolean isWhole = ArchivedRolls.reviewed(global).forEach(ListedRoll.KIND, it -> {
+            if (it.head().summary().state() != Roll.State.WITHDRAWN) {
+                tally.add(it.verdicts());
+            }
+        });
         Lesson lesson = Lesson.of(tally);
         if (json.isAsked()) {
             output.exact(console, Console.document("review", json(tally, lesson)));

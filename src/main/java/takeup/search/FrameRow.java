@@ -17,6 +17,7 @@ import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.text.IsoTime;
 import takeup.text.Plain;
+import takeup.text.TabFields;
 
 /**
  * A frame as it is found: its values in one line of text, cut apart only where a value is asked for, so that hundreds
@@ -78,45 +79,7 @@ public record FrameRow(RollHead roll, String line) {
     }
 
     private static void value(StringBuilder line, String value) {
-        line.append('\t').append(escaped(value));
-    }
-
-    /** A value as it stands in a line: without a tab or a line feed of its own. */
-    public static String escaped(String value) {
-        boolean isPlain = value.indexOf('\t') < 0
-                && value.indexOf('\n') < 0
-                && value.indexOf('\r') < 0
-                && value.indexOf('\\') < 0;
-        return isPlain
-                ? value
-                : value.replace("\\", "\\\\")
-                        .replace("\t", "\\t")
-                        .replace("\n", "\\n")
-                        .replace("\r", "\\r");
-    }
-
-    /** The value again. */
-    public static String unescaped(String written) {
-        if (written.indexOf('\\') < 0) {
-            return written;
-        }
-        StringBuilder value = new StringBuilder();
-        for (int i = 0; i < written.length(); i++) {
-            char c = written.charAt(i);
-            if (c == '\\' && i + 1 < written.length()) {
-                char next = written.charAt(++i);
-                value.append(
-                        switch (next) {
-                            case 't' -> '\t';
-                            case 'n' -> '\n';
-                            case 'r' -> '\r';
-                            default -> next;
-                        });
-            } else {
-                value.append(c);
-            }
-        }
-        return value.toString();
+        line.append('\t').append(TabFields.escaped(value));
     }
 
     /** A value; empty text where it is not known. */
@@ -126,7 +89,7 @@ public record FrameRow(RollHead roll, String line) {
             from = line.indexOf('\t', from) + 1;
         }
         int end = line.indexOf('\t', from);
-        return unescaped(line.substring(from, end < 0 ? line.length() : end));
+        return TabFields.unescaped(line.substring(from, end < 0 ? line.length() : end));
     }
 
     /** A number; empty where it is not known. */

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.cli.TypedRolls;
 import takeup.journal.Archive;
+import takeup.review.VerdictCounts;
+import takeup.roll.RollId;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrame;
 
@@ -54,7 +56,7 @@ class ArchiveIndexTest {
     private static List<String> found(ArchiveIndex index, String typed) throws IOException {
         FindQuery query = FindQuery.of(typed);
         List<String> found = new ArrayList<>();
-        assertEquals(List.of(), index.forEach(roll -> {
+        assertEquals(List.of(), index.forEach(IndexedRoll.KIND, roll -> {
             roll.forEachFrame(row -> {
                 if (query.matches(row)) {
                     found.add(FoundFrame.name(row));
@@ -68,12 +70,12 @@ class ArchiveIndexTest {
     /** All that is known of every roll. */
     private static List<IndexedRoll> all(ArchiveIndex index) throws IOException {
         List<IndexedRoll> all = new ArrayList<>();
-        index.forEach(all::add);
+        index.forEach(IndexedRoll.KIND, all::add);
         return all;
     }
 
     private Path part() {
-        return folder.resolve("index/R-0.index");
+        return folder.resolve("index/R-0.find");
     }
 
     @Test
@@ -93,21 +95,49 @@ class ArchiveIndexTest {
         all(index("1"));
         String before = Files.readString(part());
         // What the index says of R0001 is made wrong, checksum and all: it is believed, so R0001 is not read again.
-        byte[] body = before.substring(before.indexOf('\n') + 1)
-                .replace("the cox", "a coach")
-                .getBytes(StandardCharsets.UTF_8);
-        CRC32 sum = new CRC32();
-        sum.update(body);
-        Files.writeString(
-                part(),
-                "takeup-index 3 1 " + Long.toHexString(sum.getValue()) + "\n"
-                        + new String(body, StandardCharsets.UTF_8));
+        writePart(before.substring(before.indexOf('\n') + 1).replace("the cox", "a coach"));
         TypedRolls.type(folder, "cam 645 1", "5.6 30 ; stroke");
         assertEquals(List.of("R0002 frame 2"), found("stroke"));
         assertEquals(List.of("R0001 frame 1"), found("coach"));
         TypedRolls.type(folder, "fix r1 1 8 60 ; the bank");
         assertEquals(List.of("R0001 frame 1"), found("bank"));
         assertEquals(List.of(), found("coach"));
+    }
+
+    private void writePart(String body) throws IOException {
+        CRC32 sum = new CRC32();
+        sum.update(body.getBytes(StandardCharsets.UTF_8));
+        Files.writeString(part(), "takeup-index 4 find 1 " + Long.toHexString(sum.getValue()) + "\n" + body);
+    }
+
+    @Test
+    void anEntryThatIsNoneIsReadAgain() throws IOException {
+        List<IndexedRoll> read = all(index("1"));
+        String whole = Files.readString(part());
+        String body = whole.substring(whole.indexOf('\n') + 1);
+        for (String wrong :
+                List.of(body.replace("finished", "lost"), body.replace("bw400", "bw\t400"), "R0001\t\t9999\n")) {
+            writePart(wrong);
+            assertEquals(read, all(index("1")));
+            Files.delete(part());
+        }
+    }
+
+    @Test
+    void oneReadingOfTheJournalsMakesBothListAndFrames() throws IOException {
+        TypedRolls.run(folder, "scans", "1", "--good", "1", "--thin", "2");
+        List<ListedRoll> listed = new ArrayList<>();
+        index("1").forEach(ListedRoll.KIND, listed::add);
+        assertEquals(
+                List.of("R-0.find", "R-0.rolls"),
+                Stream.of(folder.resolve("index").toFile().list()).sorted().toList());
+        assertEquals(List.of("R0001 frame 1"), found("cox"));
+        VerdictCounts counts = new VerdictCounts();
+        listed.forEach(it -> counts.add(it.verdicts()));
+        assertEquals(List.of(1, 2, 0), List.of(counts.rolls(), counts.judged(), counts.unknown()));
+        List<ListedRoll> again = new ArrayList<>();
+        index("1").forEach(ListedRoll.KIND, again::add);
+        assertEquals(listed, again);
     }
 
     @Test
@@ -117,8 +147,11 @@ class ArchiveIndexTest {
         String text = Files.readString(journal);
         FileTime time = Files.getLastModifiedTime(journal);
         Files.setLastModifiedTime(journal, FileTime.fromMillis(time.toMillis() + 5000));
-        List<IndexedRoll> again = all(index("1"));
-        assertTrue(Files.readString(part()).contains(again.get(0).stamp()));
+        String before = Files.readString(part());
+        all(index("1"));
+        String stamp = new Archive(folder).stamps().get(RollId.parse("R0001").orElseThrow());
+        assertFalse(before.contains(stamp));
+        assertTrue(Files.readString(part()).contains(stamp));
         assertEquals(text, Files.readString(journal), "a journal is never touched");
     }
 
@@ -126,7 +159,7 @@ class ArchiveIndexTest {
     void aDamagedPartIsToldAndMadeAnew() throws IOException {
         List<IndexedRoll> read = all(index("1"));
         byte[] bytes = Files.readAllBytes(part());
-        for (int at : new int[] {0, 20, bytes.length / 2, bytes.length - 2}) {
+        for (int at : new int[] {0, 24, bytes.length / 2, bytes.length - 2}) {
             byte[] damaged = bytes.clone();
             damaged[at] ^= 1;
             Files.write(part(), damaged);
@@ -143,7 +176,7 @@ class ArchiveIndexTest {
     void anotherVersionMakesItsOwn() throws IOException {
         List<IndexedRoll> read = all(index("1"));
         assertEquals(read, all(index("2")));
-        assertTrue(Files.readString(part()).startsWith("takeup-index 3 2 "));
+        assertTrue(Files.readString(part()).startsWith("takeup-index 4 find 2 "));
         assertEquals(List.of(), told);
     }
 
@@ -167,7 +200,7 @@ class ArchiveIndexTest {
         Path journal = folder.resolve("rolls/finished/R0001.journal");
         Files.writeString(journal, Files.readString(journal).replace("the cox", "the fox"));
         for (int i = 0; i < 2; i++) {
-            List<String> problems = index("1").forEach(it -> true);
+            List<String> problems = index("1").forEach(IndexedRoll.KIND, it -> true);
             assertEquals(2, problems.size(), problems.toString());
             assertTrue(problems.get(0).startsWith("R0001.journal:"));
         }
@@ -199,7 +232,7 @@ class ArchiveIndexTest {
             Files.copy(finished.resolve("R0001.journal"), finished.resolve(name + ".journal"));
         }
         List<String> names = new ArrayList<>();
-        for (String problem : index("1").forEach(it -> true)) {
+        for (String problem : index("1").forEach(IndexedRoll.KIND, it -> true)) {
             names.add(problem.substring(0, problem.indexOf('.')));
         }
         assertEquals(List.of("AB0007", "R0250", "R0999", "R1100"), names);

@@ -1,6 +1,7 @@
 package takeup.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,23 @@ class JudgedFrameTest {
         Roll roll =
                 Rolls.loaded().frame(1, Frame.Kind.UNLOGGED, Exposure.UNKNOWN).roll();
         assertEquals(Optional.empty(), JudgedFrame.of(roll, roll.frames().get(0), Density.THIN));
+    }
+
+    @Test
+    void aLineSaysAllOfItWhateverLettersAreInIt() {
+        JudgedFrame seen = frame(Rolls.incident(11, "15:12:00"));
+        assertEquals(seen, JudgedFrame.of(seen.line()));
+        JudgedFrame odd = new JudgedFrame(
+                new JudgedFrame.Rating("a\tb", 64.5),
+                new JudgedFrame.Gear("c\nd", "\\t"),
+                "",
+                "é",
+                "fine, 1+1",
+                -12,
+                new JudgedFrame.Latitude(0.5, 3),
+                Density.DENSE);
+        assertEquals(odd, JudgedFrame.of(odd.line()));
+        assertThrows(IllegalArgumentException.class, () -> JudgedFrame.of(seen.line() + "\tmore"));
     }
 
     private static JudgedFrame frame(Light light) {

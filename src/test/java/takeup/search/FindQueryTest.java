@@ -14,6 +14,7 @@ import takeup.day.CameraPlace;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.text.TabFields;
 
 /** What is typed finds the frames that are meant, and no others. */
 class FindQueryTest {
@@ -112,7 +113,7 @@ class FindQueryTest {
     @Test
     void aNoteWithATabAndALineFeedStaysOneValue() {
         String note = "one\ttwo\nthree \\ four\r";
-        FrameRow row = new FrameRow(REGATTA, FrameRow.escaped(note) + "\tnext");
+        FrameRow row = new FrameRow(REGATTA, TabFields.escaped(note) + "\tnext");
         assertEquals(note, row.text(FrameColumn.SEQUENCE));
         assertEquals("next", row.text(FrameColumn.FRAME));
     }
