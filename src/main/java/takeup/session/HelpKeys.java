@@ -44,6 +44,8 @@ final class HelpKeys {
             return Transition.to(session.with(session.prompt().with(line)));
         }
         Optional<KeyBinding> binding = entry.key().flatMap(it -> KeyBindings.of(it, session));
-        return binding.isPresent() ? binding.get().step().apply(session) : LineFlow.take(session, entry.word());
+        return binding.isPresent()
+                ? KeyActions.act(binding.get().action(), session)
+                : LineFlow.take(session, entry.word());
     }
 }

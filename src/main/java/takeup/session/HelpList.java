@@ -136,7 +136,7 @@ public record HelpList(String title, List<Section> sections) {
                         it.word(),
                         when == KeyBinding.When.TYPED
                                 ? Optional.of("it works while something is typed")
-                                : it.whyNot().apply(session)));
+                                : KeyObstacle.of(it.action(), session)));
             }
         }
         return keys;

@@ -1,7 +1,6 @@
 package takeup.session;
 
 import java.util.List;
-import java.util.Optional;
 import takeup.message.Key;
 import takeup.session.Session.Page;
 
@@ -13,10 +12,9 @@ import takeup.session.Session.Page;
  * @param word the word that does the same; empty where there is none
  * @param when whether it works on an empty prompt only, while something is typed only, or always
  * @param pages in which views it works
- * @param whyNot why it cannot act now
- * @param step what it does
+ * @param action what it does
  */
-record KeyBinding(Key key, String description, String word, When when, List<Page> pages, WhyNot whyNot, Step step) {
+record KeyBinding(Key key, String description, String word, When when, List<Page> pages, KeyAction action) {
     /** When a key works. */
     enum When {
         EMPTY,
@@ -24,23 +22,9 @@ record KeyBinding(Key key, String description, String word, When when, List<Page
         ALWAYS
     }
 
-    /** Why a key cannot act now; empty if it can. */
-    interface WhyNot {
-        Optional<String> apply(Session session);
-    }
-
-    /** What a key makes of the model. */
-    interface Step {
-        Transition apply(Session session);
-    }
-
     /** The same, told apart as what a word of the prompt does too. */
     KeyBinding like(String sameWord) {
-        return new KeyBinding(key, description, sameWord, when, pages, whyNot, step);
-    }
-
-    KeyBinding unless(WhyNot reason) {
-        return new KeyBinding(key, description, word, when, pages, reason, step);
+        return new KeyBinding(key, description, sameWord, when, pages, action);
     }
 
     /** Whether it is this key's turn, in the view and with the prompt as they are. */

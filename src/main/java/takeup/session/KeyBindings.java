@@ -1,109 +1,86 @@
 package takeup.session;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
-import takeup.command.Need;
-import takeup.message.Effect;
 import takeup.message.Key;
 import takeup.message.Key.Name;
-import takeup.session.KeyBinding.Step;
 import takeup.session.KeyBinding.When;
-import takeup.session.KeyBinding.WhyNot;
 import takeup.session.Session.Page;
 
 /** All keys and what they do: one table, read by {@link Update}, the footer, help and {@code takeup keys}. */
 final class KeyBindings {
     private static final List<Page> EVERYWHERE = List.of(Page.values());
     private static final List<Page> SHOOT = List.of(Page.SHOOT);
-    private static final List<Page> ELSEWHERE =
-            Arrays.stream(Page.values()).filter(it -> it != Page.SHOOT).toList();
-
-    /** More rows than any list has. */
-    private static final int FAR = 1_000_000;
-
-    private static final WhyNot NEVER = session -> Optional.empty();
-    private static final WhyNot NO_FILM = session -> Need.FILM.missing(session.afterPending());
+    private static final List<Page> ELSEWHERE = elsewhere();
 
     /** All of them, the usual ones first. */
     static final List<KeyBinding> ALL = List.of(
-            shoot(Key.typed(" "), "same again: one frame", HeldKeyFlow::frame)
-                    .like(".")
-                    .unless(NO_FILM),
-            key(When.EMPTY, ELSEWHERE, Key.typed(" "), "next page", page(1)),
-            typed(Name.ENTER, "does what stands on the prompt", KeyBindings::enter),
+            shoot(Key.typed(" "), "same again: one frame", KeyAction.SAME_AGAIN).like("."),
+            key(When.EMPTY, ELSEWHERE, Key.typed(" "), "next page", KeyAction.PAGE_DOWN),
+            typed(Name.ENTER, "does what stands on the prompt", KeyAction.ENTER),
             key(
                     When.EMPTY,
                     EVERYWHERE,
                     Key.of(Name.ENTER),
                     "takes the highlighted choice, says yes to the load routine, or shows what can be done",
-                    KeyBindings::enter),
-            shoot(Key.of(Name.TAB), "next camera or back in use", nextCamera(1))
-                    .like("cam")
-                    .unless(KeyBindings::whyNoOtherCamera),
-            shoot(Key.of(Name.SHIFT_TAB), "the one before", nextCamera(-1))
-                    .like("cam")
-                    .unless(KeyBindings::whyNoOtherCamera),
-            typed(Name.TAB, "completes the word", changes(PromptKeys::complete)),
-            shoot(Key.of(Name.UP), "choice above", choose(-1)).unless(KeyBindings::whyNoChoice),
-            shoot(Key.of(Name.DOWN), "choice below", choose(1)).unless(KeyBindings::whyNoChoice),
-            key(When.ALWAYS, ELSEWHERE, Key.of(Name.UP), "line up", scroll(-1)),
-            key(When.ALWAYS, ELSEWHERE, Key.of(Name.DOWN), "line down", scroll(1)),
-            shoot(Key.ctrl('t'), "counts a frame that is written down later", HeldKeyFlow::tally)
-                    .like("tally")
-                    .unless(NO_FILM),
-            always(Key.ctrl('o'), "takes off filter, tube, bias, hold and flash", line("clear"))
-                    .like("clear")
-                    .unless(needs(Need.SOMETHING_ON)),
-            always(Key.ctrl('z'), "undo", line("undo")).like("undo").unless(needs(Need.STEP_TO_UNDO)),
-            always(Key.ctrl('y'), "redo", line("redo")).like("redo").unless(needs(Need.STEP_TO_REDO)),
+                    KeyAction.ENTER),
+            shoot(Key.of(Name.TAB), "next camera or back in use", KeyAction.NEXT_CAMERA)
+                    .like("cam"),
+            shoot(Key.of(Name.SHIFT_TAB), "the one before", KeyAction.CAMERA_BEFORE)
+                    .like("cam"),
+            typed(Name.TAB, "completes the word", KeyAction.COMPLETE_WORD),
+            shoot(Key.of(Name.UP), "choice above", KeyAction.CHOICE_ABOVE),
+            shoot(Key.of(Name.DOWN), "choice below", KeyAction.CHOICE_BELOW),
+            key(When.ALWAYS, ELSEWHERE, Key.of(Name.UP), "line up", KeyAction.LINE_UP),
+            key(When.ALWAYS, ELSEWHERE, Key.of(Name.DOWN), "line down", KeyAction.LINE_DOWN),
+            shoot(Key.ctrl('t'), "counts a frame that is written down later", KeyAction.TALLY)
+                    .like("tally"),
+            always(Key.ctrl('o'), "takes off filter, tube, bias, hold and flash", KeyAction.CLEAR_WHAT_STAYS_ON)
+                    .like("clear"),
+            always(Key.ctrl('z'), "undo", KeyAction.UNDO).like("undo"),
+            always(Key.ctrl('y'), "redo", KeyAction.REDO).like("redo"),
             always(
                             Key.of(Name.ESCAPE),
                             "clears the prompt, skips the load routine, ends the guide, or goes back",
-                            EscapeKey::escape)
+                            KeyAction.ESCAPE)
                     .like("shoot"),
-            key(When.ALWAYS, SHOOT, Key.of(Name.PAGE_UP), "what was cleared or typed before", recall(1))
-                    .unless(KeyBindings::whyNothingOlder),
-            key(When.ALWAYS, SHOOT, Key.of(Name.PAGE_DOWN), "the line after it", recall(-1))
-                    .unless(KeyBindings::whyNothingNewer),
-            key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_UP), "page up", page(-1)),
-            key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_DOWN), "page down", page(1)),
-            key(When.EMPTY, ELSEWHERE, Key.of(Name.HOME), "to the first row", scroll(-FAR)),
-            key(When.EMPTY, ELSEWHERE, Key.of(Name.END), "to the last row", scroll(FAR)),
-            key(When.EMPTY, List.of(Page.ACTIONS), Key.of(Name.BACKSPACE), "one step back", changes(ActionKeys::erase))
-                    .unless(ActionKeys::whyNoStepBack),
-            always(Key.of(Name.F1), "help", turnTo(Page.HELP)).like("help"),
-            key(When.EMPTY, EVERYWHERE, Key.typed("?"), "help", turnTo(Page.HELP))
+            key(When.ALWAYS, SHOOT, Key.of(Name.PAGE_UP), "what was cleared or typed before", KeyAction.OLDER_LINE),
+            key(When.ALWAYS, SHOOT, Key.of(Name.PAGE_DOWN), "the line after it", KeyAction.NEWER_LINE),
+            key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_UP), "page up", KeyAction.PAGE_UP),
+            key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_DOWN), "page down", KeyAction.PAGE_DOWN),
+            key(When.EMPTY, ELSEWHERE, Key.of(Name.HOME), "to the first row", KeyAction.FIRST_ROW),
+            key(When.EMPTY, ELSEWHERE, Key.of(Name.END), "to the last row", KeyAction.LAST_ROW),
+            key(When.EMPTY, List.of(Page.ACTIONS), Key.of(Name.BACKSPACE), "one step back", KeyAction.STEP_BACK),
+            always(Key.of(Name.F1), "help", KeyAction.SHOW_HELP).like("help"),
+            key(When.EMPTY, EVERYWHERE, Key.typed("?"), "help", KeyAction.SHOW_HELP)
                     .like("help"),
-            always(Key.of(Name.F2), "frames of this roll", turnTo(Page.FRAMES))
-                    .like("frames")
-                    .unless(NO_FILM),
-            always(Key.of(Name.F3), "all rolls", turnTo(Page.ROLLS)).like("rolls"),
-            always(Key.of(Name.F4), "the day's plan", turnTo(Page.PLAN)).like("plan"),
-            always(Key.of(Name.F5), "film in the bag", turnTo(Page.BAG)).like("bag"),
-            always(Key.of(Name.F6), "end of the day: where every roll is", ShootKeys::endDay)
+            always(Key.of(Name.F2), "frames of this roll", KeyAction.SHOW_FRAMES)
+                    .like("frames"),
+            always(Key.of(Name.F3), "all rolls", KeyAction.SHOW_ROLLS).like("rolls"),
+            always(Key.of(Name.F4), "the day's plan", KeyAction.SHOW_PLAN).like("plan"),
+            always(Key.of(Name.F5), "film in the bag", KeyAction.SHOW_BAG).like("bag"),
+            always(Key.of(Name.F6), "end of the day: where every roll is", KeyAction.SHOW_DAY_END)
                     .like("day-end"),
-            always(Key.of(Name.F7), "hands over: the lab order of the finished rolls", turnTo(Page.ORDER))
+            always(Key.of(Name.F7), "hands over: the lab order of the finished rolls", KeyAction.SHOW_ORDER)
                     .like("order"),
-            always(Key.of(Name.F8), "finds frames in all rolls", ShootKeys::find)
+            always(Key.of(Name.F8), "finds frames in all rolls", KeyAction.SHOW_FOUND)
                     .like("find"),
-            always(Key.of(Name.F9), "next theme", changes(it -> ViewFlow.theme(it, "")))
-                    .like("theme"),
-            always(Key.of(Name.F10), "big counter", changes(ViewFlow::big)).like("big"),
-            always(Key.ctrl('l'), "paints the screen afresh", it -> Transition.to(it, new Effect.Repaint())),
-            always(Key.ctrl('c'), "clears the prompt; twice: leaves", QuitFlow::ctrlC)
+            always(Key.of(Name.F9), "next theme", KeyAction.NEXT_THEME).like("theme"),
+            always(Key.of(Name.F10), "big counter", KeyAction.BIG_COUNTER).like("big"),
+            always(Key.ctrl('l'), "paints the screen afresh", KeyAction.REPAINT),
+            always(Key.ctrl('c'), "clears the prompt; twice: leaves", KeyAction.LEAVE)
                     .like("quit"),
-            edit(Key.of(Name.BACKSPACE), "deletes the character before", PromptLine::backspace),
-            edit(Key.of(Name.DELETE), "deletes the character under the cursor", PromptLine::delete),
-            edit(Key.of(Name.LEFT), "cursor left", PromptLine::left),
-            edit(Key.of(Name.RIGHT), "cursor right", PromptLine::right),
-            edit(Key.of(Name.HOME), "to the start of the line", PromptLine::home),
-            edit(Key.ctrl('a'), "to the start of the line", PromptLine::home),
-            edit(Key.of(Name.END), "to the end of the line", PromptLine::end),
-            edit(Key.ctrl('e'), "to the end of the line", PromptLine::end),
-            edit(Key.ctrl('u'), "clears the prompt; PgUp brings it back", PromptLine::cleared),
-            edit(Key.ctrl('w'), "deletes the word before the cursor", PromptLine::wordErased));
+            edit(Key.of(Name.BACKSPACE), "deletes the character before", KeyAction.ERASE_BEFORE),
+            edit(Key.of(Name.DELETE), "deletes the character under the cursor", KeyAction.ERASE_UNDER),
+            edit(Key.of(Name.LEFT), "cursor left", KeyAction.CURSOR_LEFT),
+            edit(Key.of(Name.RIGHT), "cursor right", KeyAction.CURSOR_RIGHT),
+            edit(Key.of(Name.HOME), "to the start of the line", KeyAction.CURSOR_HOME),
+            edit(Key.ctrl('a'), "to the start of the line", KeyAction.CURSOR_HOME),
+            edit(Key.of(Name.END), "to the end of the line", KeyAction.CURSOR_END),
+            edit(Key.ctrl('e'), "to the end of the line", KeyAction.CURSOR_END),
+            edit(Key.ctrl('u'), "clears the prompt; PgUp brings it back", KeyAction.CLEAR_PROMPT),
+            edit(Key.ctrl('w'), "deletes the word before the cursor", KeyAction.ERASE_WORD));
 
     private KeyBindings() {}
 
@@ -117,112 +94,31 @@ final class KeyBindings {
         return Optional.empty();
     }
 
+    private static List<Page> elsewhere() {
+        List<Page> pages = new ArrayList<>(EVERYWHERE);
+        pages.remove(Page.SHOOT);
+        return List.copyOf(pages);
+    }
+
     // How the rows of the table are made.
 
-    private static KeyBinding key(When when, List<Page> pages, Key key, String description, Step step) {
-        return new KeyBinding(key, description, "", when, pages, NEVER, step);
+    private static KeyBinding key(When when, List<Page> pages, Key key, String description, KeyAction action) {
+        return new KeyBinding(key, description, "", when, pages, action);
     }
 
-    private static KeyBinding always(Key key, String description, Step step) {
-        return key(When.ALWAYS, EVERYWHERE, key, description, step);
+    private static KeyBinding always(Key key, String description, KeyAction action) {
+        return key(When.ALWAYS, EVERYWHERE, key, description, action);
     }
 
-    private static KeyBinding shoot(Key key, String description, Step step) {
-        return key(When.EMPTY, SHOOT, key, description, step);
+    private static KeyBinding shoot(Key key, String description, KeyAction action) {
+        return key(When.EMPTY, SHOOT, key, description, action);
     }
 
-    private static KeyBinding typed(Name name, String description, Step step) {
-        return key(When.TYPED, EVERYWHERE, Key.of(name), description, step);
+    private static KeyBinding typed(Name name, String description, KeyAction action) {
+        return key(When.TYPED, EVERYWHERE, Key.of(name), description, action);
     }
 
-    private static KeyBinding edit(Key key, String description, UnaryOperator<PromptLine> change) {
-        return key(When.TYPED, EVERYWHERE, key, description, changes(it -> PromptKeys.edit(it, change)));
-    }
-
-    // Why not now.
-
-    /** As the word of the key needs it; the footer of the first picture does not wait for the table of all words. */
-    private static WhyNot needs(Need need) {
-        return session -> need.missing(session.afterPending().asOf(session.now()));
-    }
-
-    private static Optional<String> whyNoOtherCamera(Session session) {
-        return Need.CAMERA
-                .missing(session.afterPending())
-                .or(() ->
-                        session.afterPending().asOf(session.now()).placesInUse().size() < 2
-                                ? Optional.of("one camera or back in use today: cam and a key takes up another")
-                                : Optional.empty());
-    }
-
-    private static Optional<String> whyNoChoice(Session session) {
-        return session.choices().isEmpty() && session.picks().rows().isEmpty()
-                ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)")
-                : Optional.empty();
-    }
-
-    private static Optional<String> whyNothingOlder(Session session) {
-        if (session.prompt().past().isEmpty()) {
-            return Optional.of("nothing was typed yet");
-        }
-        return session.prompt().isOldest() ? Optional.of("nothing older was typed") : Optional.empty();
-    }
-
-    private static Optional<String> whyNothingNewer(Session session) {
-        return session.prompt().recall() == 0 ? Optional.of("nothing newer was typed") : Optional.empty();
-    }
-
-    // The steps. Each lambda of the table is a class that is made at the start; those that share a method are one.
-
-    private static Step changes(UnaryOperator<Session> change) {
-        return session -> Transition.to(change.apply(session));
-    }
-
-    private static Step line(String word) {
-        return session -> LineFlow.take(session, word);
-    }
-
-    private static Step turnTo(Page page) {
-        return session -> ViewFlow.turnTo(session, page);
-    }
-
-    private static Step nextCamera(int way) {
-        return session -> ShootKeys.nextCamera(session, way);
-    }
-
-    private static Step choose(int way) {
-        return changes(session -> ShootKeys.choose(session, way));
-    }
-
-    private static Step recall(int way) {
-        return changes(session -> PromptKeys.edit(session, it -> it.recalled(way)));
-    }
-
-    private static Step page(int way) {
-        return changes(session -> switch (session.view().page()) {
-            case BAG, DAY_END, ORDER -> ViewFlow.scroll(session, way * ViewFlow.PAGE_LINES);
-            default -> scrolled(session, way * ViewFlow.PAGE_LINES);
-        });
-    }
-
-    /** In help, in the actions and where rows can be picked the highlight moves, and the list follows it. */
-    private static Step scroll(int lines) {
-        return changes(session -> scrolled(session, lines));
-    }
-
-    private static Session scrolled(Session session, int lines) {
-        if (session.view().menu().isPresent()) {
-            return ActionKeys.move(session, lines);
-        }
-        if (session.view().page() == Page.HELP) {
-            return HelpKeys.highlight(session, lines);
-        }
-        return ActionKeys.rows(session) > 0 ? ActionKeys.highlight(session, lines) : ViewFlow.scroll(session, lines);
-    }
-
-    private static Transition enter(Session session) {
-        return session.view().menu().isPresent() && session.prompt().isEmpty()
-                ? ActionKeys.enter(session)
-                : HelpKeys.enter(session).orElseGet(() -> EnterKey.enter(session));
+    private static KeyBinding edit(Key key, String description, KeyAction action) {
+        return key(When.TYPED, EVERYWHERE, key, description, action);
     }
 }

@@ -49,7 +49,7 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
             String key = binding.key().toString();
             if (binding.isHere(session)
                     && asked.test(key)
-                    && binding.whyNot().apply(session).isEmpty()) {
+                    && KeyObstacle.of(binding.action(), session).isEmpty()) {
                 keys.add(key);
             }
         }

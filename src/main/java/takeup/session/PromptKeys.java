@@ -2,7 +2,6 @@ package takeup.session;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import takeup.command.Outcome;
 import takeup.dispatch.Completion;
 import takeup.dispatch.NameCompletion;
@@ -18,7 +17,7 @@ final class PromptKeys {
 
     static Session typed(Session session, String more) {
         return session.prompt().takes(more)
-                ? edit(session, it -> it.typed(more))
+                ? edited(session, session.prompt().typed(more))
                 : session.say(
                         LastAnswer.Tone.REFUSAL,
                         "the prompt holds up to " + PromptLine.LONGEST + " characters, so this was not taken: "
@@ -34,7 +33,7 @@ final class PromptKeys {
             return session;
         }
         return switch (key.name()) {
-            case CHARACTER, PASTE -> edit(session, PromptLine::cleared);
+            case CHARACTER, PASTE -> edited(session, session.prompt().cleared());
             case BACKSPACE, DELETE, LEFT, RIGHT, HOME, END, UP, DOWN, TAB, CTRL ->
                 session.with(session.prompt().unselected());
             default -> session;
@@ -55,8 +54,7 @@ final class PromptKeys {
         return plain.substring(0, end);
     }
 
-    static Session edit(Session session, UnaryOperator<PromptLine> change) {
-        PromptLine line = change.apply(session.prompt());
+    static Session edited(Session session, PromptLine line) {
         Session edited = session.with(line);
         if (line.text().equals(session.prompt().text())) {
             return edited;
@@ -91,7 +89,7 @@ final class PromptKeys {
         if (name.fitting().isEmpty()) {
             return session.say(LastAnswer.Tone.CHOICES, "no other name of today begins so");
         }
-        Session completed = edit(session, it -> it.typed(rest(name.fitting(), name.begun())));
+        Session completed = edited(session, session.prompt().typed(rest(name.fitting(), name.begun())));
         return name.fitting().size() == 1 ? completed : choices(completed, name.fitting(), MOST_NOTES, " · ");
     }
 
@@ -100,14 +98,14 @@ final class PromptKeys {
         if (fitting.isEmpty()) {
             Optional<String> instead = meant(session);
             return instead.isPresent()
-                    ? edit(session, it -> it.with(instead.get()))
+                    ? edited(session, session.prompt().with(instead.get()))
                     : session.say(LastAnswer.Tone.CHOICES, "no word known here begins so");
         }
         String begun = before.substring(before.lastIndexOf(' ') + 1);
         if (fitting.size() == 1) {
-            return edit(session, it -> it.typed(rest(fitting, begun) + " "));
+            return edited(session, session.prompt().typed(rest(fitting, begun) + " "));
         }
-        return choices(edit(session, it -> it.typed(rest(fitting, begun))), fitting, MOST_WORDS, "  ");
+        return choices(edited(session, session.prompt().typed(rest(fitting, begun))), fitting, MOST_WORDS, "  ");
     }
 
     /** The line that was probably meant by one that is refused. */
@@ -124,7 +122,7 @@ final class PromptKeys {
         if (fitting.isEmpty()) {
             return session.say(LastAnswer.Tone.CHOICES, "no other note of today or of this roll begins so");
         }
-        Session completed = edit(session, it -> it.typed(rest(fitting, begun)));
+        Session completed = edited(session, session.prompt().typed(rest(fitting, begun)));
         return fitting.size() == 1 ? completed : choices(completed, fitting, MOST_NOTES, " · ");
     }
 

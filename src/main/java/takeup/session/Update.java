@@ -43,10 +43,10 @@ public final class Update implements Message.Cases<Transition> {
         }
         Optional<KeyBinding> binding = KeyBindings.of(key, session);
         if (binding.isPresent()) {
-            Optional<String> whyNot = binding.get().whyNot().apply(session);
+            Optional<String> whyNot = KeyObstacle.of(binding.get().action(), session);
             return whyNot.isPresent()
                     ? Transition.to(session.say(LastAnswer.Tone.REFUSAL, whyNot.get()))
-                    : binding.get().step().apply(session);
+                    : KeyActions.act(binding.get().action(), session);
         }
         return Transition.to(
                 switch (key.name()) {

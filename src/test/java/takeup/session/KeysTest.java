@@ -164,7 +164,7 @@ class KeysTest {
                 KeyBinding binding = KeyBindings.of(key, day.shoot()).orElseThrow();
                 assertEquals(
                         HelpList.whyNot(CommandTable.find(binding.word()).orElseThrow(), day.shoot()),
-                        binding.whyNot().apply(day.shoot()),
+                        KeyObstacle.of(binding.action(), day.shoot()),
                         binding.word());
             }
         }
@@ -203,11 +203,9 @@ class KeysTest {
         assertTrue(now.contains("Space"));
         assertFalse(now.contains("Tab"), "one camera only: Tab cannot act");
         assertEquals(List.of("Space"), KeyHelp.now(shoot, "Space"::equals));
-        assertTrue(KeyBindings.of(Key.of(Key.Name.TAB), shoot)
-                .orElseThrow()
-                .whyNot()
-                .apply(shoot)
-                .isPresent());
+        KeyAction tab =
+                KeyBindings.of(Key.of(Key.Name.TAB), shoot).orElseThrow().action();
+        assertTrue(KeyObstacle.of(tab, shoot).isPresent());
         assertFalse(KeyHelp.now(Playing.of().shoot(), it -> true).contains("Space"));
     }
 
