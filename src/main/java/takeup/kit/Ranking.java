@@ -1,11 +1,9 @@
 package takeup.kit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntPredicate;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 
@@ -31,6 +29,22 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         return new Rows(rows, asked).ranked();
     }
 
+    /** What rows are compared by: the least is the best. */
+    private enum Measure {
+        ERROR_BAND(Suggestions.Rule.ERROR),
+        WRONG_SIDE(Suggestions.Rule.ERROR),
+        STOPS_TO_HAND(Suggestions.Rule.NEAREST_IN_HAND),
+        SHAKE(Suggestions.Rule.HAND_HOLDABLE),
+        APERTURE_STOPS_TO_HAND(Suggestions.Rule.APERTURE_IN_HAND),
+        STOPS_TO_MIDDLE(Suggestions.Rule.MIDDLE_OF_LENS);
+
+        private final Suggestions.Rule rule;
+
+        Measure(Suggestions.Rule rule) {
+            this.rule = rule;
+        }
+    }
+
     /** The rows that are left, and what dropped the others. */
     private static final class Rows {
         private final List<Suggestion> rows;
@@ -40,80 +54,120 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         Rows(List<Suggestion> rows, Suggestions.Request asked) {
             this.rows = rows;
             this.asked = asked;
-            rows.forEach(it -> droppedBy.add(Optional.empty()));
+            droppedBy.addAll(Collections.nCopies(rows.size(), Optional.empty()));
         }
 
         Ranking ranked() {
-            keep(Suggestions.Rule.USABLE, it -> isUsable(rows.get(it)));
-            keep(
-                    Suggestions.Rule.KEEPS_HELD,
-                    it -> asked.wishes()
-                            .hold()
-                            .filter(hold -> hold.isKeptBy(rows.get(it)))
-                            .isPresent());
+            keep(Suggestions.Rule.USABLE);
+            keep(Suggestions.Rule.KEEPS_HELD);
             if (!asked.support().tripod() && isThereShort()) {
-                keep(Suggestions.Rule.STEADY, it -> !isLong(rows.get(it)));
+                keep(Suggestions.Rule.STEADY);
             }
-            keepLeast(Suggestions.Rule.ERROR, this::errorBand);
-            keepLeast(Suggestions.Rule.ERROR, this::wrongSide);
-            keep(Suggestions.Rule.SPOILS_NOTHING, it -> !spoils(rows.get(it)));
-            asked.wishes()
-                    .inHand()
-                    .ifPresentOrElse(
-                            it -> keepLeast(Suggestions.Rule.NEAREST_IN_HAND, row -> it.stopsTo(row), 2 * SIXTH),
-                            () -> keep(Suggestions.Rule.SHOWN_BY_METER, it -> isShown(rows.get(it))));
-            keepLeast(Suggestions.Rule.HAND_HOLDABLE, this::shake);
-            asked.wishes()
-                    .inHand()
-                    .ifPresent(it -> keepLeast(Suggestions.Rule.APERTURE_IN_HAND, row -> it.apertureStopsTo(row)));
-            asked.optics()
-                    .lens()
-                    .map(it ->
-                            (it.ring().widest().stops() + it.ring().narrowest().stops()) / 2)
-                    .ifPresent(middle -> keepLeast(
-                            Suggestions.Rule.MIDDLE_OF_LENS,
-                            it -> Math.abs(it.aperture().stops() - middle)));
-            int best = left().findFirst().orElse(-1);
-            keep(Suggestions.Rule.MIDDLE_OF_LENS, it -> it == best);
+            keepLeast(Measure.ERROR_BAND, 0);
+            keepLeast(Measure.WRONG_SIDE, 0);
+            keep(Suggestions.Rule.SPOILS_NOTHING);
+            boolean isInHand = asked.wishes().inHand().isPresent();
+            if (isInHand) {
+                keepLeast(Measure.STOPS_TO_HAND, 2 * SIXTH);
+            } else {
+                keep(Suggestions.Rule.SHOWN_BY_METER);
+            }
+            keepLeast(Measure.SHAKE, 0);
+            if (isInHand) {
+                keepLeast(Measure.APERTURE_STOPS_TO_HAND, 0);
+            }
+            if (asked.optics().lens().isPresent()) {
+                keepLeast(Measure.STOPS_TO_MIDDLE, 0);
+            }
+            return withFirstLeft();
+        }
+
+        /** Of those that no rule told apart the first one, which has the widest aperture. */
+        private Ranking withFirstLeft() {
+            int best = -1;
+            for (int i = 0; i < rows.size(); i++) {
+                if (isLeft(i) && best < 0) {
+                    best = i;
+                } else if (isLeft(i)) {
+                    droppedBy.set(i, Optional.of(Suggestions.Rule.MIDDLE_OF_LENS));
+                }
+            }
             return new Ranking(best, droppedBy);
         }
 
-        private IntStream left() {
-            return IntStream.range(0, rows.size())
-                    .filter(it -> droppedBy.get(it).isEmpty());
+        private boolean isLeft(int row) {
+            return droppedBy.get(row).isEmpty();
         }
 
-        private void keep(Suggestions.Rule rule, IntPredicate meets) {
-            List<Integer> worse = new ArrayList<>();
-            int left = 0;
-            for (int i = 0; i < rows.size(); i++) {
-                if (droppedBy.get(i).isEmpty()) {
-                    left++;
-                    if (!meets.test(i)) {
-                        worse.add(i);
-                    }
-                }
+        private void keep(Suggestions.Rule rule) {
+            boolean[] meets = new boolean[rows.size()];
+            for (int i = 0; i < meets.length; i++) {
+                meets[i] = isLeft(i) && meets(rule, rows.get(i));
             }
-            if (worse.size() < left) {
-                worse.forEach(it -> droppedBy.set(it, Optional.of(rule)));
-            }
+            dropOthers(rule, meets);
         }
 
-        private void keepLeast(Suggestions.Rule rule, ToDoubleFunction<Suggestion> measure) {
-            keepLeast(rule, measure, 0);
-        }
-
-        private void keepLeast(Suggestions.Rule rule, ToDoubleFunction<Suggestion> measure, double tolerance) {
+        private void keepLeast(Measure by, double tolerance) {
             double[] measured = new double[rows.size()];
             double least = Double.POSITIVE_INFINITY;
             for (int i = 0; i < measured.length; i++) {
-                if (droppedBy.get(i).isEmpty()) {
-                    measured[i] = measure.applyAsDouble(rows.get(i));
+                if (isLeft(i)) {
+                    measured[i] = measured(by, rows.get(i));
                     least = Math.min(least, measured[i]);
                 }
             }
-            double most = least + tolerance + 1e-6;
-            keep(rule, it -> measured[it] <= most);
+            boolean[] meets = new boolean[rows.size()];
+            for (int i = 0; i < meets.length; i++) {
+                meets[i] = isLeft(i) && measured[i] <= least + tolerance + 1e-6;
+            }
+            dropOthers(by.rule, meets);
+        }
+
+        private void dropOthers(Suggestions.Rule rule, boolean[] meets) {
+            boolean isAny = false;
+            for (boolean meetsIt : meets) {
+                isAny |= meetsIt;
+            }
+            for (int i = 0; i < meets.length; i++) {
+                if (isAny && isLeft(i) && !meets[i]) {
+                    droppedBy.set(i, Optional.of(rule));
+                }
+            }
+        }
+
+        private boolean meets(Suggestions.Rule rule, Suggestion row) {
+            return switch (rule) {
+                case USABLE -> isUsable(row);
+                case KEEPS_HELD -> keepsHeld(row);
+                case STEADY -> !isLong(row);
+                case SPOILS_NOTHING -> !spoils(row);
+                case SHOWN_BY_METER -> isShown(row);
+                case ERROR, NEAREST_IN_HAND, HAND_HOLDABLE, APERTURE_IN_HAND, MIDDLE_OF_LENS ->
+                    throw new IllegalArgumentException(rule + " is measured");
+            };
+        }
+
+        private double measured(Measure by, Suggestion row) {
+            return switch (by) {
+                case ERROR_BAND -> errorBand(row);
+                case WRONG_SIDE -> wrongSide(row);
+                case STOPS_TO_HAND -> asked.wishes().inHand().orElseThrow().stopsTo(row);
+                case SHAKE -> shake(row);
+                case APERTURE_STOPS_TO_HAND ->
+                    asked.wishes().inHand().orElseThrow().apertureStopsTo(row);
+                case STOPS_TO_MIDDLE -> stopsToMiddle(row);
+            };
+        }
+
+        private boolean keepsHeld(Suggestion row) {
+            Optional<Hold> hold = asked.wishes().hold();
+            return hold.isPresent() && hold.get().isKeptBy(row);
+        }
+
+        private double stopsToMiddle(Suggestion row) {
+            Ring ring = asked.optics().lens().orElseThrow().ring();
+            return Math.abs(row.aperture().stops()
+                    - (ring.widest().stops() + ring.narrowest().stops()) / 2);
         }
 
         private boolean isUsable(Suggestion row) {
@@ -159,14 +213,18 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
          * tenth of a stop.
          */
         private boolean isThereShort() {
-            return left().mapToObj(rows::get)
-                    .anyMatch(it ->
-                            !isLong(it) && !Stops.above(Math.abs(it.errorStops().orElse(Double.MAX_VALUE)), 2 * SIXTH));
+            for (int i = 0; i < rows.size(); i++) {
+                double error = Math.abs(rows.get(i).errorStops().orElse(Double.MAX_VALUE));
+                if (isLeft(i) && !isLong(rows.get(i)) && !Stops.above(error, 2 * SIXTH)) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         private boolean isLong(Suggestion row) {
             return BesideFlash.counts(asked) && row.has(Warning.Code.HAND_HELD)
-                    || row.time().filter(it -> it.exactSeconds() >= 1).isPresent();
+                    || row.time().isPresent() && row.time().get().exactSeconds() >= 1;
         }
 
         private static boolean spoils(Suggestion row) {
@@ -185,20 +243,19 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
          */
         private double shake(Suggestion row) {
             boolean isLong = !asked.support().tripod()
-                    && row.time().filter(it -> Stops.above(it.stops(), 0)).isPresent();
+                    && row.time().isPresent()
+                    && Stops.above(row.time().get().stops(), 0);
             return isLong || row.has(Warning.Code.HAND_HELD)
                     ? row.time().orElseThrow().stops()
                     : NO_SHAKE;
         }
 
         private boolean isShown(Suggestion row) {
-            return asked.wishes()
-                    .shown()
-                    .filter(it -> it.aperture().isSameMark(row.aperture()))
-                    .filter(it -> row.time()
-                            .filter(time -> Math.abs(time.stops() - it.time().stops()) < Stops.TOLERANCE)
-                            .isPresent())
-                    .isPresent();
+            Optional<MeteredPair> shown = asked.wishes().shown();
+            return shown.isPresent()
+                    && row.time().isPresent()
+                    && shown.get().aperture().isSameMark(row.aperture())
+                    && Math.abs(row.time().get().stops() - shown.get().time().stops()) < Stops.TOLERANCE;
         }
     }
 }
