@@ -9,17 +9,20 @@ import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.FrameNumbering;
+import takeup.command.KnownNames;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.history.JournalEntry;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.FrameArguments;
+import takeup.prompt.SceneWords;
 import takeup.report.RollText;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 import takeup.text.English;
@@ -32,6 +35,7 @@ public final class InsertCommand implements Command {
             .usage("insert 7 4 125")
             .form("insert 7 4 125", "a frame was forgotten before frame 7")
             .form("insert r2 7 4 125", "the same on another roll")
+            .form("insert 7 4 125 with Anna at boathouse", "who is on it, and where")
             .needs(Need.FRAME_OF_ANY_ROLL)
             .with(CommandInfo.Trait.TAKES_NOTE);
 
@@ -42,7 +46,11 @@ public final class InsertCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        RollArguments typed = RollArguments.of(arguments.rest(), context, "insert r7 3 4 125");
+        SceneWords scene = KnownNames.of(arguments.line(), context);
+        List<String> words = scene.isNothing()
+                ? arguments.rest()
+                : Arguments.of(scene.head()).rest();
+        RollArguments typed = RollArguments.of(words, context, "insert r7 3 4 125");
         Roll roll = typed.roll();
         int number = FrameNumbering.number(typed.word(0, "before which frame? " + EXAMPLE), EXAMPLE);
         boolean isPassed = roll.isPassed(number);
@@ -68,7 +76,8 @@ public final class InsertCommand implements Command {
             entries.addAll(context.on(
                     roll,
                     new RollEvent.Added(
-                            Frame.of(number + i, kind, exposure, arguments.note()),
+                            Frame.of(number + i, kind, exposure, arguments.note())
+                                    .showing(scene.on(Scene.NONE)),
                             RollEvent.Origin.INSERTED,
                             before)));
         }

@@ -15,8 +15,10 @@ import takeup.history.JournalEntry;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
+import takeup.roll.Place;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -87,9 +89,12 @@ public final class PaperForm {
         boolean isSet = change.aperture().isPresent() || change.time().isPresent();
         Frame.Kind kind = change.kind().orElse(isSet ? Frame.Kind.EXPOSED : Frame.Kind.UNLOGGED);
         Setting setting = isSet ? Setting.NONE.with(change) : Setting.NONE;
+        Scene scene = Scene.NONE
+                .with(change.people().orElse(List.of()))
+                .with(change.place().orElse(Place.UNKNOWN));
         Exposure exposure = new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty());
         return new RollEvent.Added(
-                Frame.of(number, kind, exposure, note), RollEvent.Origin.INSERTED, OptionalInt.empty());
+                Frame.of(number, kind, exposure, note).showing(scene), RollEvent.Origin.INSERTED, OptionalInt.empty());
     }
 
     /** A frame that is there and waits for its values, as one that was tallied does. */

@@ -6,9 +6,11 @@ import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.CommandContext;
 import takeup.command.FrameNumbering;
+import takeup.command.KnownNames;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.FrameArguments;
+import takeup.prompt.SceneWords;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
 import takeup.roll.Frame;
@@ -17,7 +19,8 @@ import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
 /**
- * A line of a paper form, {@code 7 5.6 125 veil}: the setting, then words, letter for letter.
+ * A line of a paper form, {@code 7 5.6 125 veil}: the setting, then words, letter for letter; or who and where, with
+ * the words behind a semicolon, {@code 7 5.6 125 lens 28 with Anna at boathouse; veil}.
  *
  * @param frames the frames that it is about
  * @param change what it says of them
@@ -35,8 +38,14 @@ record PaperLine(FrameRange frames, SettingPatch change, Optional<String> note) 
         List<String> set = new ArrayList<>();
         int same = 0;
         while (at < words.size()
-                && (isSame(words.get(at)) || !Tokens.token(point(words.get(at))).is(Token.Kind.WORD))) {
-            if (isSame(words.get(at))) {
+                && (isLens(words, at)
+                        || isSame(words.get(at)) 
+                        || !Tokens.token(point(words.get(at))).is(Token.Kind.WORD))) {
+            if (isLens(words, at)) {
+                set.add("lens");
+                at++;
+                set.add(DateTimeParser.small(words.get(at)));
+            } else if (isSame(words.get(at))) {
                 same++;
             } else {
                 set.add(point(words.get(at)));
@@ -66,7 +75,24 @@ record PaperLine(FrameRange frames, SettingPatch change, Optional<String> note) 
         if (isSet && lens.isPresent()) {
             change = lens.get().and(change);
         }
+        SceneWords scene = scene(words.subList(at, words.size()), context);
+        if (!scene.isNothing()) {
+            change = change.and(scene.change());
+            at = words.size();
+        }
         return new PaperLine(frames, change, note(words.subList(at, words.size()), arguments.note()));
+    }
+
+    private static boolean isLens(List<String> words, int at) {
+        return at + 1 < words.size() && words.get(at).equalsIgnoreCase("lens");
+    }
+
+    /** Who and where, where that stands before all other words; behind them it is part of the note. */
+    private static SceneWords scene(List<String> words, CommandContext context) {
+        String first = words.isEmpty() ? "" : DateTimeParser.small(words.get(0));
+        return first.equals("with") || first.equals("at")
+                ? KnownNames.of("- " + String.join(" ", words), context)
+                : SceneWords.NOTHING;
     }
 
     private static Optional<String> note(List<String> words, Optional<String> typed) {

@@ -318,4 +318,19 @@ class CorrectionCommandsTest {
         shooting.type("fix 1 f32");
         assertEquals("out-of-range", shooting.warnings());
     }
+
+    @Test
+    void anInsertedFrameTakesLensPeopleAndPlace() {
+        Shooting day = Shooting.of("cam 35", "load bw400", "8 125 with Anna", "5.6 250");
+        assertEquals(
+                "Frame 2 put into R0001: f/4 1/500, with Anna, Ben, at boathouse, stroke seat. Next is frame 4, 33 left.",
+                day.type("insert 2 4 500 lens 28 with anna, Ben at boathouse; stroke seat"));
+        Frame frame = day.situation().rollInHand().orElseThrow().frames().get(1);
+        assertEquals("28", frame.exposure().setting().lens().orElseThrow().key());
+        assertEquals(List.of("Anna", "Ben"), frame.scene().people());
+        day.type("insert r1 2 4 1000 at slip");
+        assertEquals(
+                Optional.of("slip"),
+                day.situation().rollInHand().orElseThrow().frames().get(1).scene().place().name());
+    }
 }
