@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.roll.Roll;
+import takeup.roll.RollId;
 
 /**
  * The frames of a roll as JSON lines with one flat schema ({@code takeup schema frames}): every field is text, a
@@ -114,6 +115,18 @@ public final class FrameJsonLines {
                 .and("note", frame.field("note"))
                 .and("warnings", names(frame, "warnings", "code"))
                 .and("exposures", 1 + items(frame, "furtherExposures").size());
+    }
+
+    /**
+     * The line that takes the place of a roll's lines in a partition once no frame of it is left: its frames were
+     * dropped, or its loading was taken back.
+     */
+    public static String withdrawn(RollId roll, MadeBy madeBy) {
+        return JsonText.line(Json.object()
+                        .and("folder", madeBy.folder())
+                        .and("roll", roll)
+                        .and("state", "withdrawn"))
+                + "\n";
     }
 
     private static Json.Obj ofRoll(Json.Obj whole) {

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import takeup.console.Console;
 import takeup.disk.ReadAhead;
 import takeup.index.IndexKind;
@@ -50,9 +51,19 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
      * @return whether all could be read
      */
     <T> boolean forEach(BiFunction<Roll, Review, T> made, Consumer<T> taken) throws IOException {
+        return forEach(it -> it.state() != Roll.State.WITHDRAWN, made, taken);
+    }
+
+    /** The same, with the rolls whose loading was taken back. */
+    <T> boolean forEachEver(BiFunction<Roll, Review, T> made, Consumer<T> taken) throws IOException {
+        return forEach(it -> true, made, taken);
+    }
+
+    private <T> boolean forEach(Predicate<Roll> wanted, BiFunction<Roll, Review, T> made, Consumer<T> taken)
+            throws IOException {
         Archive archive = global.archive();
         AtomicBoolean isWhole = new AtomicBoolean(true);
-        ReadAhead.inOrder(ids, id -> read(archive, id, made), it -> {
+        ReadAhead.inOrder(ids, id -> read(archive, id, wanted, made), it -> {
             it.problems.forEach(global.console()::error);
             isWhole.compareAndSet(true, it.problems.isEmpty());
             it.made.ifPresent(taken);
@@ -87,7 +98,8 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
         return RollId.parse(problem.substring(from, Math.max(from, problem.indexOf('.'))));
     }
 
-    private static <T> Read<T> read(Archive archive, RollId id, BiFunction<Roll, Review, T> made) {
+    private static <T> Read<T> read(
+            Archive archive, RollId id, Predicate<Roll> wanted, BiFunction<Roll, Review, T> made) {
         JournalRecords<RollRecord> opened = archive.roll(id);
         JournalRecords<ReviewEvent> review = archive.reviewOf(id);
         List<String> problems = new ArrayList<>(opened.problems());
@@ -96,7 +108,7 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
         }
         return new Read<>(
                 Roll.of(opened.records())
-                        .filter(it -> it.state() != Roll.State.WITHDRAWN)
+                        .filter(wanted)
                         .map(it -> made.apply(it, Review.of(review.records()))),
                 problems);
     }

@@ -18,7 +18,7 @@ import takeup.text.English;
 /**
  * Frames as JSON lines in a folder that query engines read: {@code year=2026/writer=R/frames-ID-000001.jsonl}. Each run
  * adds files with the rolls that are new or changed and rewrites none, so that a roll may stand in several: the newest
- * counts. Beside each lies a list of its rolls, {@code _frames-ID-000001.rolls}, which engines pass over by its name.
+ * counts. One of which no frame is left has a line that says so. Beside each lies a list of its rolls, {@code _frames-ID-000001.rolls}, which engines pass over by its name.
  */
 final class FramePartitions {
     /** So many characters fill a file; those that follow go into the next. */
@@ -43,8 +43,20 @@ final class FramePartitions {
         this.folder = folder;
     }
 
-    /** A roll with the lines of its frames. */
-    record RollLines(RollId roll, int year, String lines) {}
+    /**
+     * A roll with the lines of its frames.
+     *
+     * @param gone the line that is written where there are none, and the partition has some
+     */
+    record RollLines(RollId roll, int year, String lines, String gone) {
+        RollLines {
+            lines = lines.isEmpty() ? gone : lines;
+        }
+
+        boolean isGone() {
+            return lines.equals(gone);
+        }
+    }
 
     /** Adds a roll, unless the newest lines of it there are the same. */
     void add(RollLines roll) throws IOException {
@@ -54,7 +66,7 @@ final class FramePartitions {
             partition = new Partition(root.resolve(name));
             partitions.put(name, partition);
         }
-        if (roll.lines.isEmpty() || !partition.isNew(roll)) {
+        if (!partition.isNew(roll)) {
             unchanged++;
         } else {
             added++;
@@ -97,7 +109,8 @@ final class FramePartitions {
         }
 
         boolean isNew(RollLines roll) {
-            return !entry(roll).equals(digests.get(roll.roll.toString()));
+            String known = digests.get(roll.roll.toString());
+            return known == null ? !roll.isGone() : !known.equals(entry(roll));
         }
 
         private String entry(RollLines roll) {

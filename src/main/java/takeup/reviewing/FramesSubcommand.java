@@ -59,9 +59,12 @@ public final class FramesSubcommand implements Callable<Integer> {
         FramePartitions partitions =
                 new FramePartitions(Path.of(partition), madeBy.folder().orElse("0"));
         List<IOException> failed = new ArrayList<>();
-        boolean isWhole = rolls.forEach(
+        boolean isWhole = rolls.forEachEver(
                 (roll, review) -> new FramePartitions.RollLines(
-                        roll.id(), roll.loadedAt().getYear(), jsonLines(roll, review, madeBy)),
+                        roll.id(),
+                        roll.loadedAt().getYear(),
+                        roll.state() == Roll.State.WITHDRAWN ? "" : jsonLines(roll, review, madeBy),
+                        FrameJsonLines.withdrawn(roll.id(), madeBy)),
                 it -> {
                     try {
                         if (failed.isEmpty()) {

@@ -162,11 +162,7 @@ class FramesQueryIT {
             whole.append(takeup("", "frames", "--json", "--data", writer).out());
         }
         Path all = Files.writeString(scratch.resolve("all.jsonl"), whole);
-        String page = Files.readString(Path.of("src/docs/learn.md"));
-        int from = page.indexOf("```sql\n") + 7;
-        String[] documented = page.substring(from, page.indexOf("```", from))
-                .replace("'studio/", "'" + scratch.resolve("studio") + "/")
-                .split(";");
+        String[] documented = documented();
         try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
                 Statement statement = connection.createStatement()) {
             statement.execute(documented[0]);
@@ -189,6 +185,70 @@ class FramesQueryIT {
         } catch (SQLException e) {
             missing(e);
         }
+    }
+
+    /** A fix, a dropped frame, a roll without frames, one that was withdrawn and one that was loaded after all. */
+    @Test
+    void whatWasChangedSincePartitionsWereWrittenIsSoInThem() throws IOException {
+        String data = "changed";
+        String three = "cam 645 1\nload bw400 120\nm ev 11\n5.6 250\n5.6 125\n5.6 500\nunload yes\n";
+        line(data, three + "cam 35\nload cn400 135\n8 125\n");
+        assertEquals("2 rolls added to studio, 0 unchanged\n", partition(data));
+        line(data, "fix r1 1 8 250\ndrop r1 2\nfix 1 ; veil\n");
+        assertEquals("2 rolls added to studio, 0 unchanged\n", partition(data));
+        assertEqualToWhatIsPrinted(data, "3");
+        line(data, "unload yes\nload bw400 135\n8 250\n");
+        partition(data);
+        line(data, "undo\nundo\n");
+        assertEquals("1 roll added to studio, 2 unchanged\n", partition(data));
+        assertEqualToWhatIsPrinted(data, "3");
+        line(data, "redo\nredo\n");
+        partition(data);
+        assertEqualToWhatIsPrinted(data, "4");
+        line(data, "drop 1\n");
+        partition(data);
+        assertEquals("0 rolls added to studio, 3 unchanged\n", partition(data), "said once");
+        assertEqualToWhatIsPrinted(data, "3");
+    }
+
+    private void line(String data, String typed) {
+        takeup(typed, "line", "--data", data, "--clock", CLOCK);
+    }
+
+    private String partition(String data) {
+        return takeup("", "frames", "--partition", "studio", "--data", data).out();
+    }
+
+    private void assertEqualToWhatIsPrinted(String data, String count) throws IOException {
+        Path lines = Files.writeString(
+                scratch.resolve("printed.jsonl"),
+                takeup("", "frames", "--json", "--data", data).out());
+        try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
+                Statement statement = connection.createStatement()) {
+            statement.execute(documented()[0]);
+            statement.execute(
+                    Files.readString(Path.of("src/docs/frames.sql"))
+                            .replace("view frames", "view printed")
+                            .replace("frames.jsonl", lines.toString()));
+            String columns = "select * exclude (year, writer) from frames";
+            assertEquals(count, one(statement, "select count(*) from frames"));
+            assertEquals(count, one(statement, "select count(*) from printed"));
+            statement.execute("create table typed as from printed limit 0");
+            statement.execute("insert into typed by name " + columns);
+            assertEquals("0", one(statement, "select count(*) from (from typed except all from printed)"));
+            assertEquals("0", one(statement, "select count(*) from (from printed except all from typed)"));
+        } catch (SQLException e) {
+            missing(e);
+        }
+    }
+
+    /** The view and the queries of the manual, over the folder of this test. */
+    private String[] documented() throws IOException {
+        String page = Files.readString(Path.of("src/docs/learn.md"));
+        int from = page.indexOf("```sql\n") + 7;
+        return page.substring(from, page.indexOf("```", from))
+                .replace("'studio/", "'" + scratch.resolve("studio") + "/")
+                .split(";");
     }
 
     private static void missing(SQLException e) {
