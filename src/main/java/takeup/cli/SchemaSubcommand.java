@@ -39,7 +39,9 @@ final class SchemaSubcommand implements Callable<Integer> {
             int widest = Schemas.names().stream().mapToInt(String::length).max().orElse(0);
             Schemas.names()
                     .forEach(it -> global.console()
-                            .line(Padding.cell(it, widest + 2) + Schemas.version(it) + "  " + Schemas.purpose(it)));
+                            .line(Padding.cell(it, widest + 2)
+                                    + Padding.cell(Schemas.version(it), 5)
+                                    + Schemas.purpose(it)));
             return 0;
         }
         if (ddl) {

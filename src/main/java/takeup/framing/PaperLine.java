@@ -39,7 +39,7 @@ record PaperLine(FrameRange frames, SettingPatch change, Optional<String> note) 
         int same = 0;
         while (at < words.size()
                 && (isLens(words, at)
-                        || isSame(words.get(at)) 
+                        || isSame(words.get(at))
                         || !Tokens.token(point(words.get(at))).is(Token.Kind.WORD))) {
             if (isLens(words, at)) {
                 set.add("lens");

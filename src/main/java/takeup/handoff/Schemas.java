@@ -17,7 +17,7 @@ public final class Schemas {
                             + "review keys themes waiting costs")
                     .split(" "));
 
-    private static final Pattern VERSION = Pattern.compile("\"\\$id\": \"urn:takeup:schema:[a-z-]+:(\\d+)\"");
+    private static final Pattern VERSION = Pattern.compile("\"title\": \"takeup-[a-z-]+, version ([\\d.]+)\"");
     private static final Pattern FIRST_SENTENCE = Pattern.compile("\"description\": \"([^\"]*?)\\. ");
 
     private Schemas() {}
@@ -33,9 +33,11 @@ public final class Schemas {
         return NAMES.contains(name) ? Optional.of(text("/takeup/schema/" + name + ".json")) : Optional.empty();
     }
 
-    /** The version of the document of that name. */
-    public static int version(String name) {
-        return Integer.parseInt(first(VERSION, name));
+    /**
+     * The version of the document of that name: 1.1 has all that 1 has, and the fields that its schema names as new.
+     */
+    public static String version(String name) {
+        return first(VERSION, name);
     }
 
     /** What the document of that name is, in a sentence without its full stop. */

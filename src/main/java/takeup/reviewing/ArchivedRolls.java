@@ -107,9 +107,7 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
             problems.add("reviews/" + problem);
         }
         return new Read<>(
-                Roll.of(opened.records())
-                        .filter(wanted)
-                        .map(it -> made.apply(it, Review.of(review.records()))),
+                Roll.of(opened.records()).filter(wanted).map(it -> made.apply(it, Review.of(review.records()))),
                 problems);
     }
 }

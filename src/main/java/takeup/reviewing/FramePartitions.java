@@ -18,7 +18,8 @@ import takeup.text.English;
 /**
  * Frames as JSON lines in a folder that query engines read: {@code year=2026/writer=R/frames-ID-000001.jsonl}. Each run
  * adds files with the rolls that are new or changed and rewrites none, so that a roll may stand in several: the newest
- * counts. One of which no frame is left has a line that says so. Beside each lies a list of its rolls, {@code _frames-ID-000001.rolls}, which engines pass over by its name.
+ * counts. One of which no frame is left has a line that says so. Beside each lies a list of its rolls,
+ * {@code _frames-ID-000001.rolls}, which engines pass over by its name.
  */
 final class FramePartitions {
     /** So many characters fill a file; those that follow go into the next. */

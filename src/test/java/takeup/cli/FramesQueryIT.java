@@ -226,10 +226,9 @@ class FramesQueryIT {
         try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
                 Statement statement = connection.createStatement()) {
             statement.execute(documented()[0]);
-            statement.execute(
-                    Files.readString(Path.of("src/docs/frames.sql"))
-                            .replace("view frames", "view printed")
-                            .replace("frames.jsonl", lines.toString()));
+            statement.execute(Files.readString(Path.of("src/docs/frames.sql"))
+                    .replace("view frames", "view printed")
+                    .replace("frames.jsonl", lines.toString()));
             String columns = "select * exclude (year, writer) from frames";
             assertEquals(count, one(statement, "select count(*) from frames"));
             assertEquals(count, one(statement, "select count(*) from printed"));

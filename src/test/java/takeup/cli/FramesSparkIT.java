@@ -60,24 +60,23 @@ class FramesSparkIT {
             assertEquals("[10]", one(spark, "select count(*) from printed"));
             assertEquals(
                     "[0]",
-                    one(
-                            spark,
-                            "select count(*) from (" + columns + "frames except all " + columns + "printed)"));
+                    one(spark, "select count(*) from (" + columns + "frames except all " + columns + "printed)"));
             assertEquals(
                     "[0]",
-                    one(
-                            spark,
-                            "select count(*) from (" + columns + "printed except all " + columns + "frames)"));
-            said(whole.toString()).forEach((column, count) -> assertEquals(
-                    "[" + count + "]", one(spark, "select count(`" + column + "`) from frames"), column));
+                    one(spark, "select count(*) from (" + columns + "printed except all " + columns + "frames)"));
+            said(whole.toString())
+                    .forEach((column, count) -> assertEquals(
+                            "[" + count + "]", one(spark, "select count(`" + column + "`) from frames"), column));
             assertEquals(
                     "[2024,AB,1]", one(spark, "select year, writer, count(*) from frames group by all order by all"));
             assertEquals("[8.0]", one(spark, "select max(fNumber) from frames"));
             assertEquals("[0.004]", one(spark, "select min(seconds) from frames"));
             assertEquals(
                     "[2]",
-                    one(spark, "select count(*) from frames where loadedAt = timestamp '2025-09-12 13:00:00Z'"
-                            + " and writer = 'R'"));
+                    one(
+                            spark,
+                            "select count(*) from frames where loadedAt = timestamp '2025-09-12 13:00:00Z'"
+                                    + " and writer = 'R'"));
         } finally {
             call(spark, "stop");
         }
@@ -111,8 +110,9 @@ class FramesSparkIT {
     }
 
     private static Object session() throws ReflectiveOperationException {
-        Object builder =
-                Class.forName("org.apache.spark.sql.SparkSession").getMethod("builder").invoke(null);
+        Object builder = Class.forName("org.apache.spark.sql.SparkSession")
+                .getMethod("builder")
+                .invoke(null);
         call(builder, "master", "local[2]");
         for (List<String> setting : List.of(
                 List.of("spark.ui.enabled", "false"),

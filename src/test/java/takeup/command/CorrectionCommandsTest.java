@@ -331,6 +331,13 @@ class CorrectionCommandsTest {
         day.type("insert r1 2 4 1000 at slip");
         assertEquals(
                 Optional.of("slip"),
-                day.situation().rollInHand().orElseThrow().frames().get(1).scene().place().name());
+                day.situation()
+                        .rollInHand()
+                        .orElseThrow()
+                        .frames()
+                        .get(1)
+                        .scene()
+                        .place()
+                        .name());
     }
 }

@@ -202,11 +202,16 @@ class PaperCommandTest {
         assertEquals(
                 "Frame 1 of R0001: f/8 1/125, with Anna, Ben, at boathouse, veil.",
                 day.type("1 8 125 lens 28 with Anna, Ben at boathouse; veil"));
-        assertEquals("Frame 2 of R0001: f/8 1/250, talking with Anna at the start.", day.type("2 8 250 talking with Anna at the start"));
+        assertEquals(
+                "Frame 2 of R0001: f/8 1/250, talking with Anna at the start.",
+                day.type("2 8 250 talking with Anna at the start"));
         assertEquals("Frame 3 of R0001: blank, at boathouse.", day.type("3 blank at Boathouse"), "spelled as before");
-        assertTrue(day.type("4 8 125 lens 999").startsWith("Set aside"), day.answer().text());
+        assertTrue(
+                day.type("4 8 125 lens 999").startsWith("Set aside"),
+                day.answer().text());
         List<Frame> frames = day.situation().rollInHand().orElseThrow().frames();
-        assertEquals("28", frames.get(0).exposure().setting().lens().orElseThrow().key());
+        assertEquals(
+                "28", frames.get(0).exposure().setting().lens().orElseThrow().key());
         assertEquals(List.of("Anna", "Ben"), frames.get(0).scene().people());
         assertEquals(Optional.of("veil"), frames.get(0).note());
         assertEquals(List.of(), frames.get(1).scene().people());
