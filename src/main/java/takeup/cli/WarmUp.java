@@ -24,7 +24,7 @@ import takeup.terminal.TerminalEnvironment;
 final class WarmUp {
     /** A word completed and cleared, a camera, a film, a reading, frames, the views; then the screen ends. */
     private static final String KEYS = "fr\t\u0015"
-            + "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\n"
+            + "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\nm 5.6 1\nm 5.6 125\n"
             + ".\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
 
     /**

@@ -49,11 +49,12 @@ public final class DataFolder {
 
     /** A relative path in the environment is to be ignored (XDG Base Directory Specification 0.8). */
     private static Optional<Path> absolute(String value) {
+        if (value == null || value.isBlank()) {
+            return Optional.empty();
+        }
         try {
-            return Optional.ofNullable(value)
-                    .filter(it -> !it.isBlank())
-                    .map(Path::of)
-                    .filter(Path::isAbsolute);
+            Path path = Path.of(value);
+            return path.isAbsolute() ? Optional.of(path) : Optional.empty();
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.day.CameraPlace;
-import takeup.exposure.FilmSpeed;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
@@ -14,6 +13,7 @@ import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.LightText;
 import takeup.roll.Film;
+import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -91,29 +91,35 @@ public final class NamePlates {
     }
 
     private boolean hasOtherBack(CameraPlace place) {
-        return state.placesInUse().stream().anyMatch(it -> it.camera().equals(place.camera()) && !it.equals(place));
+        for (CameraPlace other : state.placesInUse()) {
+            if (other.camera().equals(place.camera()) && !other.equals(place)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The camera's key, and its back where several are in use: {@code 645-2}. */
     private String camera() {
-        return state.placeInHand()
-                .map(it -> it.camera()
-                        + it.back()
-                                .filter(back -> hasOtherBack(it))
-                                .map(back -> "-" + back)
-                                .orElse(""))
-                .orElse("")
-                .toUpperCase(Locale.ROOT);
+        Optional<CameraPlace> place = state.placeInHand();
+        if (place.isEmpty()) {
+            return "";
+        }
+        Optional<String> back = hasOtherBack(place.get()) ? place.get().back() : Optional.empty();
+        String key = place.get().camera() + (back.isPresent() ? "-" + back.get() : "");
+        return key.toUpperCase(Locale.ROOT);
     }
 
     private String film() {
-        return state.rollInHand().map(it -> it.film().stock().key()).orElse("").toUpperCase(Locale.ROOT);
+        return state.rollInHand().isEmpty()
+                ? ""
+                : state.rollInHand().get().film().stock().key().toUpperCase(Locale.ROOT);
     }
 
     /** How the film is rated and developed, and the light. */
     private List<StyledText> facts() {
         List<StyledText> facts = new ArrayList<>();
-        Optional<Film> film = state.rollInHand().map(it -> it.film());
+        Optional<Film> film = state.rollInHand().map(Roll::film);
         film.ifPresent(it -> facts.add(StyledText.strong(it.developmentWords())));
         Optional<String> light = state.day()
                 .light()
@@ -122,10 +128,7 @@ public final class NamePlates {
                 state.day().flash().isPresent() && state.inHand().setting().flash();
         String missing = film.isPresent() && !isFlashRead ? "no light reading today" : "";
         String known = light.orElse(missing);
-        String meter = film.map(Film::index)
-                .map(FilmSpeed::toString)
-                .map(it -> "meter at " + it)
-                .orElse("");
+        String meter = film.isPresent() ? "meter at " + film.get().index() : "";
         String both = meter + (meter.isEmpty() || known.isEmpty() ? "" : "  ") + known;
         if (!both.isEmpty()) {
             facts.add(new StyledText(both, TextRole.READOUT));
