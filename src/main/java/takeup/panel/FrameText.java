@@ -94,7 +94,7 @@ public final class FrameText {
         return row.toString();
     }
 
-    /** The lens where the roll has frames with several, the filters, and who and where: {@code 28 mm, red}. */
+    /** The lens where it is not the usual one, the filters, and who and where: {@code 28 mm, red}. */
     private String optics() {
         List<String> words = new ArrayList<>();
         Optional<Lens> lens = lens(frame);
@@ -103,7 +103,9 @@ public final class FrameText {
                         .map(FrameText::lens)
                         .flatMap(Optional::stream)
                         .anyMatch(it -> !it.key().equals(lens.get().key()));
-        if (isOneOfMany) {
+        boolean isAnother = lens.isPresent()
+                && !lens.get().equals(roll.camera(frame).lenses().get(0));
+        if (isOneOfMany || isAnother && columns.hasWarnings) {
             words.add(lens.get().focalWords());
         }
         frame.exposure().setting().filters().forEach(it -> words.add(it.name()));
@@ -135,14 +137,10 @@ public final class FrameText {
                 + "warnings, with, note";
     }
 
-    /** What else was on: flash, filters, a lens that is not the body's first, a clock that was moved. */
+    /** What else there was: flash, a clock that was moved. */
     private String extras() {
         Setting setting = frame.exposure().setting();
         StringBuilder all = new StringBuilder(setting.flash() ? "flash  " : "");
-        setting.filters().forEach(it -> all.append(it).append("  "));
-        setting.lens()
-                .filter(it -> !it.equals(roll.camera(frame).lenses().get(0)))
-                .ifPresent(it -> all.append("lens ").append(it.key()).append("  "));
         frame.exposure().clock().ifPresent(it -> all.append("clock moved  "));
         return all.toString();
     }

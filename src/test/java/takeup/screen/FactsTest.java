@@ -278,6 +278,20 @@ class FactsTest {
         assertEquals(2 + 2 + 4, grid.cursorColumn());
     }
 
+    /** The filter by its name and no more, once, and a lens that is not the body's first. */
+    @Test
+    void aFramesRowNamesItsFilterAndItsLensOnce() {
+        Playing day = Playing.two("m 5.6 125", "lens 150", "filter yellow", ".");
+        String rows =
+                Screen.render(day.press(Key.of(Key.Name.F2)).shoot(), 120, 40).text();
+        String newest = rows.lines()
+                .filter(it -> it.contains("yellow") && it.contains("f/"))
+                .findFirst()
+                .orElse(rows);
+        assertEquals(newest.indexOf("yellow"), newest.lastIndexOf("yellow"), newest);
+        assertTrue(newest.contains("150 mm, yellow"), newest);
+    }
+
     @Test
     void framesRollsAndHelpShowWhatTheyAreCalledFor() {
         Session frames = States.on(Session.Page.FRAMES, "blank, lost, unlogged");

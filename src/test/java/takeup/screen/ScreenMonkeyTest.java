@@ -1,10 +1,12 @@
 package takeup.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.Random;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.message.Key;
@@ -17,6 +19,9 @@ import takeup.session.RandomKeys;
  */
 @Tag("slow")
 class ScreenMonkeyTest {
+    /** A record that nobody put into words: {@code Filter[name=yellow}. */
+    private static final Pattern RECORD = Pattern.compile("[A-Z][A-Za-z]+\\[[a-z]\\w*=");
+
     private static final int KEYS = Integer.getInteger("keys", 20_000);
     private static final int DAY = 1_000;
     private static final long SEED = 20_260_912;
@@ -27,6 +32,9 @@ class ScreenMonkeyTest {
         Key.pasted("cam 645 2"),
         Key.pasted("load cn400"),
         Key.pasted("unload yes"),
+        Key.pasted("filter yellow"),
+        Key.pasted("lens 150"),
+        Key.pasted("flash on"),
         Key.pasted("undo"),
         Key.pasted("x5"),
         Key.pasted("frames"),
@@ -64,6 +72,9 @@ class ScreenMonkeyTest {
                         .forEach(it -> assertTrue(
                                 it == '\n' || it >= ' ' && it != 0x7f && (it < 0x80 || it > 0x9f) && it != 0x202e,
                                 () -> "key " + at + ", " + columns + "x" + rows + ": U+" + Integer.toHexString(it)));
+                assertFalse(
+                        RECORD.matcher(text).find(),
+                        () -> "key " + at + " shows a record as it stands in code:\n" + text);
                 pictures++;
             }
             first = i == KEYS / 10 ? heap() : first;
