@@ -100,7 +100,7 @@ public final class MessageBar {
             return StyledText.strong(session.question().get().question());
         }
         if (lines.isEmpty() && session.view().menu().isPresent()) {
-            return session.echo().map(MessageBar::onEnter).orElseGet(() -> StyledText.quiet(""));
+            return session.echo().map(MessageBar::onEnter).orElseGet(() -> whyNot(session));
         }
         if (lines.isEmpty() || tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.CHOICES) {
             return lastAnswer(session);
@@ -114,6 +114,13 @@ public final class MessageBar {
             return StyledText.strong(lines.size() + " lines: Enter runs them one after another, Esc drops them");
         }
         return session.echo().map(MessageBar::onEnter).orElseGet(() -> lastAnswer(session));
+    }
+
+    /** Why the key that was just pressed cannot act among the actions. */
+    private static StyledText whyNot(Session session) {
+        boolean isNew = session.lastAnswer().tone() == LastAnswer.Tone.REFUSAL
+                && !session.lastAnswer().isRead();
+        return isNew ? lastAnswer(session) : StyledText.quiet("");
     }
 
     private static StyledText onEnter(Outcome outcome) {

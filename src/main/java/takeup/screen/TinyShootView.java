@@ -38,6 +38,9 @@ final class TinyShootView {
         if (rows >= 5) {
             grid.put(0, isInTwo ? 2 : 1, Width.cut(StatusWords.warnings(session), columns), TextRole.CAUTION);
         }
+        if (rows >= 6) {
+            grid.put(0, 3, Width.cut("quit leaves; 40x12 shows more", columns), TextRole.QUIET);
+        }
         if (rows >= 3) {
             MessageBar.draw(grid, session, rows - 2, 1);
         }

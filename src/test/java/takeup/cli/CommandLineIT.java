@@ -320,6 +320,8 @@ class CommandLineIT {
         roll 1 --json --data day
         rolls --data day
         --help
+        --version
+        version
         keys --json
         line --data full
         """)

@@ -49,6 +49,14 @@ class CrowdedScreensTest {
     }
 
     @Test
+    void whyAKeyDoesNothingIsSaidAmongTheActionsToo() {
+        Playing day = crowded().press(Key.Name.ENTER);
+        day.press(Key.Name.BACKSPACE);
+        shows("! this is the first step: Esc goes back", day.shoot(), 80, 24);
+        assertTrue(!Screen.render(day.press(Key.Name.DOWN).shoot(), 80, 24).toString().contains("first step"));
+    }
+
+    @Test
     void theAgeOfAPushedRollIsWhole() {
         shows(
                 "in since 2026-09-12",
@@ -112,6 +120,7 @@ class CrowdedScreensTest {
         shows("frame 7", States.busy().shoot(), 20, 5);
         shows("f/5.6 1/60", States.busy().shoot(), 20, 5);
         shows("frame 7  f/5.6 1/60", States.of("not saved"), 20, 5);
+        shows("quit leaves; 40x12 shows more", States.busy().shoot(), 39, 11);
     }
 
     @Test
