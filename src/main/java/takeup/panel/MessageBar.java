@@ -100,7 +100,9 @@ public final class MessageBar {
             return StyledText.strong(session.question().get().question());
         }
         if (lines.isEmpty() && session.view().menu().isPresent()) {
-            return session.echo().map(MessageBar::onEnter).orElseGet(() -> whyNot(session));
+            return isRead(session)
+                    ? session.echo().map(MessageBar::onEnter).orElseGet(() -> StyledText.quiet(""))
+                    : lastAnswer(session);
         }
         if (lines.isEmpty() || tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.CHOICES) {
             return lastAnswer(session);
@@ -116,11 +118,9 @@ public final class MessageBar {
         return session.echo().map(MessageBar::onEnter).orElseGet(() -> lastAnswer(session));
     }
 
-    /** Why the key that was just pressed cannot act among the actions. */
-    private static StyledText whyNot(Session session) {
-        boolean isNew = session.lastAnswer().tone() == LastAnswer.Tone.REFUSAL
-                && !session.lastAnswer().isRead();
-        return isNew ? lastAnswer(session) : StyledText.quiet("");
+    /** Whether a key was pressed since the last answer, such as why the key before it cannot act. */
+    private static boolean isRead(Session session) {
+        return session.lastAnswer().isRead() || session.lastAnswer().text().isEmpty();
     }
 
     private static StyledText onEnter(Outcome outcome) {

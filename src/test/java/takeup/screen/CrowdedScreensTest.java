@@ -53,7 +53,10 @@ class CrowdedScreensTest {
         Playing day = crowded().press(Key.Name.ENTER);
         day.press(Key.Name.BACKSPACE);
         shows("! this is the first step: Esc goes back", day.shoot(), 80, 24);
-        assertTrue(!Screen.render(day.press(Key.Name.DOWN).shoot(), 80, 24).toString().contains("first step"));
+        assertTrue(!Screen.render(day.press(Key.Name.DOWN).shoot(), 80, 24)
+                .toString()
+                .contains("first step"));
+        shows("Ctrl-C again, or quit, leaves", day.press(Key.ctrl('c')).shoot(), 80, 24);
     }
 
     @Test
