@@ -49,7 +49,7 @@ public final class FooterKeys {
             if (isAsked && isEscape || isEnterYes && key.equals("Enter")) {
                 continue;
             }
-            if (isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {
+            if (key.equals("n") || isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {
                 footer.answer(key, action);
             } else if (key.equals("F7")) {
                 footer.second(key, action);
@@ -72,6 +72,7 @@ public final class FooterKeys {
         return switch (key) {
             case "Space" -> isShoot ? "same again" : scrolls("page");
             case "Enter" -> isTyped ? "do it" : enter();
+            case "n" -> "no";
             case "Tab" -> isTyped ? "complete" : "camera";
             case "Down" ->
                 isShoot || page == Session.Page.HELP || page == Session.Page.ACTIONS ? "choose" : scrolls("scroll");
@@ -140,9 +141,9 @@ public final class FooterKeys {
         if (!isPlainShoot()) {
             return session.view().previous() == Session.Page.SHOOT ? "shoot" : "back";
         }
-        if (GuidePanel.isShown(session)) {
-            return "end guide";
+        if (isLoadCheck) {
+            return "skip";
         }
-        return isLoadCheck ? "skip" : "";
+        return GuidePanel.isShown(session) ? "end guide" : "";
     }
 }

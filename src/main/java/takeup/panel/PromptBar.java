@@ -6,7 +6,6 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
 import takeup.report.LoadCheckText;
-import takeup.session.Guide;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -34,13 +33,12 @@ public final class PromptBar {
         return text.replace("\n", " │ ");
     }
 
-    /** The load check that Enter and Esc answer now: only an empty prompt of the plain shoot screen asks it. */
+    /** The load check that Enter, n and Esc answer now: only an empty prompt of the plain shoot screen asks it. */
     static Optional<LoadChecks> loadCheck(Session session) {
         boolean isFree = session.prompt().isEmpty()
                 && session.question().isEmpty()
                 && session.view().page() == Session.Page.SHOOT
-                && session.view().sheet().isEmpty()
-                && Guide.of(session).isEmpty();
+                && session.view().sheet().isEmpty();
         return isFree ? LoadChecks.of(session.shown()) : Optional.empty();
     }
 
@@ -51,7 +49,7 @@ public final class PromptBar {
         String numbered = LoadCheckText.count(check) + ": " + LoadCheckText.asked(check);
         return TextFit.first(
                 room,
-                LoadCheckText.question(check) + " Enter: yes, Esc: skip",
+                LoadCheckText.question(check) + " Enter yes, n no, Esc skip",
                 LoadCheckText.question(check),
                 numbered,
                 LoadCheckText.asked(check),

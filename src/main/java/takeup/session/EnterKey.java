@@ -1,11 +1,14 @@
 package takeup.session;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import takeup.action.PickList;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.kit.Suggestion;
+import takeup.roll.LoadCheck;
+import takeup.roll.RollEvent;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
 
@@ -28,6 +31,10 @@ final class EnterKey {
         if (row.isPresent()) {
             return LineFlow.take(session.withoutChoice(), row.get().line());
         }
+        if (session.view().page() == Page.SHOOT && isJustDenied(session)) {
+            // Who types n and Enter, as to any other question, says no, and not yes to what is asked next.
+            return Transition.to(session);
+        }
         if (isLoadCheckAsked(session)) {
             return LineFlow.take(session, "yes");
         }
@@ -44,15 +51,23 @@ final class EnterKey {
                 : LineFlow.take(cleared, From.PROMPT, lines);
     }
 
-    /**
-     * Whether the load routine waits for a key: where it is to be seen, nothing else was asked, and the guide is over.
-     */
+    /** Whether a look of the load routine was answered with no within the last second. */
+    static boolean isJustDenied(Session session) {
+        return session.afterPending()
+                .history()
+                .newest()
+                .filter(it -> Duration.between(it.at(), session.now()).toMillis() < 1000)
+                .filter(it -> it.events(RollEvent.LoadChecked.class)
+                        .anyMatch(check -> check.answer() == LoadCheck.Answer.NO))
+                .isPresent();
+    }
+
+    /** Whether the load routine waits for a key: where it is to be seen, and nothing else was asked. */
     static boolean isLoadCheckAsked(Session session) {
         return session.view().page() == Page.SHOOT
                 && session.view().sheet().isEmpty()
                 && session.question().isEmpty()
                 && session.settings().readOnly().isEmpty()
-                && Guide.of(session).isEmpty()
                 && LoadChecks.of(session.afterPending()).isPresent();
     }
 }

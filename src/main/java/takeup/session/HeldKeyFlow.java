@@ -23,6 +23,10 @@ final class HeldKeyFlow {
     private HeldKeyFlow() {}
 
     static Transition frame(Session session) {
+        if (EnterKey.isJustDenied(session)) {
+            // A note was begun with n, and not a frame fired on film that is not right.
+            return Transition.to(session.with(session.prompt().with("n ")));
+        }
         long ticks = session.clock().ticks();
         return session.heldKey().isFirst(ticks)
                 ? oneFrame(session.with(HeldKey.actedOn(ticks)))

@@ -8,6 +8,7 @@ enum KeyAction {
     UNDO,
     REDO,
     ENTER,
+    DENY,
     ESCAPE,
     LEAVE,
     NEXT_CAMERA,

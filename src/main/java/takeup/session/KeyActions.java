@@ -18,6 +18,7 @@ final class KeyActions {
             case UNDO -> LineFlow.take(session, "undo");
             case REDO -> LineFlow.take(session, "redo");
             case ENTER -> enter(session);
+            case DENY -> LineFlow.take(session, "no");
             case ESCAPE -> EscapeKey.escape(session);
             case LEAVE -> QuitFlow.ctrlC(session);
             case NEXT_CAMERA -> ShootKeys.nextCamera(session, 1);

@@ -19,6 +19,8 @@ record KeyBinding(Key key, String description, String word, When when, List<Page
     enum When {
         EMPTY,
         TYPED,
+        /** While the load routine asks, on the empty prompt that shows it. */
+        ASKED,
         ALWAYS
     }
 
@@ -29,8 +31,13 @@ record KeyBinding(Key key, String description, String word, When when, List<Page
 
     /** Whether it is this key's turn, in the view and with the prompt as they are. */
     boolean isHere(Session session) {
-        boolean fits =
-                when == When.ALWAYS || (when == When.EMPTY) == session.prompt().isEmpty();
+        boolean isEmpty = session.prompt().isEmpty();
+        boolean fits = switch (when) {
+            case EMPTY -> isEmpty;
+            case TYPED -> !isEmpty;
+            case ASKED -> isEmpty && EnterKey.isLoadCheckAsked(session);
+            case ALWAYS -> true;
+        };
         return fits && pages.contains(session.view().page());
     }
 }

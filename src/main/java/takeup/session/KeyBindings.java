@@ -25,6 +25,8 @@ final class KeyBindings {
                     Key.of(Name.ENTER),
                     "takes the highlighted choice, says yes to the load routine, or shows what can be done",
                     KeyAction.ENTER),
+            key(When.ASKED, SHOOT, Key.typed("n"), "says no to what the load routine asks", KeyAction.DENY)
+                    .like("no"),
             shoot(Key.of(Name.TAB), "next camera or back in use", KeyAction.NEXT_CAMERA)
                     .like("cam"),
             shoot(Key.of(Name.SHIFT_TAB), "the one before", KeyAction.CAMERA_BEFORE)

@@ -13,7 +13,8 @@ import java.util.function.Predicate;
  * @param does what it does
  * @param word the word that does the same; empty where there is none
  * @param pages the views it works in, in small letters
- * @param when {@code empty}, {@code typed} or {@code always}: what must stand on the prompt
+ * @param when {@code empty}, {@code typed} or {@code always}: what must stand on the prompt; what is asked there leaves
+ *     it empty
  */
 public record KeyHelp(String key, String does, String word, List<String> pages, String when) {
     private static KeyHelp of(KeyBinding binding) {
@@ -24,7 +25,9 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
                 binding.pages().stream()
                         .map(it -> it.name().toLowerCase(Locale.ROOT))
                         .toList(),
-                binding.when().name().toLowerCase(Locale.ROOT));
+                (binding.when() == KeyBinding.When.ASKED ? KeyBinding.When.EMPTY : binding.when())
+                        .name()
+                        .toLowerCase(Locale.ROOT));
     }
 
     /** The pages in words: {@code plan, bag, day end}; of most of them the others: {@code all but shoot}. */

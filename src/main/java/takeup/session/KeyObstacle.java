@@ -18,6 +18,10 @@ final class KeyObstacle {
             case CHOICE_ABOVE, CHOICE_BELOW -> noChoice(session);
             case OLDER_LINE -> nothingOlder(session);
             case NEWER_LINE -> nothingNewer(session);
+            case DENY ->
+                EnterKey.isLoadCheckAsked(session)
+                        ? Optional.empty()
+                        : Optional.of("no look of the load routine is asked");
             case STEP_BACK -> ActionKeys.whyNoStepBack(session);
             default -> Optional.empty();
         };

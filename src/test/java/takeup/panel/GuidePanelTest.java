@@ -102,7 +102,8 @@ class GuidePanelTest {
     @Test
     void onceAFrameIsLoggedOrItWasSentAwayNothingOfItIsLeft() {
         assertFalse(text(Playing.medium("4 125"), 80, 24).contains("of 4"));
-        assertFalse(text(Playing.medium().press(Key.Name.ESCAPE), 80, 24).contains("of 4"));
+        assertFalse(text(Playing.medium().press(Key.Name.ESCAPE).press(Key.Name.ESCAPE), 80, 24)
+                .contains("of 4"));
         String later = text(Playing.medium("4 125", "unload yes"), 80, 24);
         assertTrue(later.contains("No film in 645 back 1. Which one goes in?") && later.contains("load cn400"), later);
         assertEquals(-1, later.indexOf("First roll"));

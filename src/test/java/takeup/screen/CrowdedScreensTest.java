@@ -237,8 +237,7 @@ class CrowdedScreensTest {
 
     @Test
     void theRatingThatTheLoadRoutineAsksAboutIsWholeAt40Columns() {
-        Session shoot =
-                Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).shoot();
+        Session shoot = Playing.of("cam 645", "load cn400").shoot();
         shows("is it cn400, rated 200?", shoot, 40, 12);
         shows("is it cn400 in 645 back 1, rated 200?", shoot, 80, 24);
     }
@@ -298,7 +297,7 @@ class CrowdedScreensTest {
                 .shoot();
         for (Size size : List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
             shows("is it bw400 in 35, rated 400?", shoot, size.columns(), size.rows());
-            shows("Enter yes  Esc skip", shoot, size.columns(), size.rows());
+            shows("Enter yes  n no  Esc skip", shoot, size.columns(), size.rows());
         }
     }
 

@@ -112,7 +112,7 @@ class GuideTest {
 
     @Test
     void enterWithoutAHighlightChangesNothingAndShowsWhatCanBeDone() {
-        for (String[] lines : new String[][] {{}, {"cam 645"}, {"cam 645", "load cn400"}}) {
+        for (String[] lines : new String[][] {{}, {"cam 645"}, {"cam 645", "load cn400", "routine skip"}}) {
             Playing day = Playing.of(lines);
             day.press(Key.Name.ENTER);
             assertEquals(lines.length, day.written().size());

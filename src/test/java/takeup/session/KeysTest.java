@@ -58,9 +58,9 @@ class KeysTest {
                         continue;
                     }
                     if (page != Session.Page.ACTIONS) {
-                        day.type("n first")
+                        day.type("; first")
                                 .press(Key.Name.ESCAPE)
-                                .type("n second")
+                                .type("; second")
                                 .press(Key.Name.ESCAPE)
                                 .type(typed);
                     }
@@ -439,7 +439,8 @@ class KeysTest {
     }
 
     private static Playing on(Session.Page page, Playing day) {
-        day.press(Key.Name.ESCAPE);
-        return page == Session.Page.SHOOT ? day : day.press(Playing.keyTo(page));
+        return page == Session.Page.SHOOT
+                ? day
+                : day.press(Key.Name.ESCAPE).press(Playing.keyTo(page));
     }
 }

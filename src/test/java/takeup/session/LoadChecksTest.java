@@ -26,6 +26,10 @@ class LoadChecksTest {
                         .toList());
     }
 
+    private static String answers(Playing day) {
+        return answers(day.shoot().shown().rollInHand().orElseThrow());
+    }
+
     /** A day on which a frame was logged already, on the 35; the 645 has just been loaded. */
     private static Playing loaded() {
         return Playing.of("cam 35", "load cn400", "4 250", "cam 645", "load cn400");
@@ -163,9 +167,48 @@ class LoadChecksTest {
     }
 
     @Test
-    void theGuideToTheFirstFrameIsNotTalkedInto() {
-        Playing day = Playing.medium().press(Key.Name.ENTER);
-        assertEquals(List.of(), day.shoot().shown().rollInHand().orElseThrow().loadChecks());
+    void nAnswersEachLookAtOnce() {
+        assertEquals("film no", answers(loaded().press(Key.typed("n"))));
+        Playing meter = loaded().press(Key.of(Key.Name.ENTER), Key.typed("n"));
+        assertEquals("film yes, meter no", answers(meter));
+        assertEquals("2 of 3: does the meter say 200?", asked(meter));
+        Playing moving = loaded().press(Key.of(Key.Name.ENTER), Key.of(Key.Name.ENTER), Key.typed("n"));
+        assertEquals("film yes, meter yes, moving no", answers(moving));
+        assertEquals("", moving.shoot().prompt().text());
+    }
+
+    @Test
+    void enterAfterNIsNoYesToTheNextLook() {
+        Playing day = loaded().press(Key.of(Key.Name.ENTER), Key.typed("n"), Key.of(Key.Name.ENTER));
+        assertEquals("film yes, meter no", answers(day));
+        assertEquals(
+                "film yes, meter no, meter yes",
+                answers(day.later(1).press(Key.of(Key.Name.ENTER))),
+                "a minute later it is meant");
+    }
+
+    @Test
+    void aNoteThatBeginsWithNIsTypedOn() {
+        Playing day = loaded().type("n Ines, bow seat");
+        assertEquals("n Ines, bow seat", day.shoot().prompt().text());
+        assertEquals(0, day.shoot().shown().rollInHand().orElseThrow().frames().size());
+    }
+
+    @Test
+    void nIsALetterWhereNothingIsAsked() {
+        assertEquals("n", loaded().press(Key.of(Key.Name.ESCAPE), Key.typed("n")).shoot().prompt().text());
+        assertEquals("xn", loaded().type("x").press(Key.typed("n")).shoot().prompt().text());
+    }
+
+    @Test
+    void theFirstRollIsAskedAboutTooBesideTheGuide() {
+        Playing day = Playing.medium();
+        assertEquals("film yes", answers(day.press(Key.of(Key.Name.ENTER))));
+        assertEquals("film yes, meter no", answers(day.press(Key.typed("n"))));
+        day.press(Key.of(Key.Name.ESCAPE));
+        assertEquals("film yes, meter no, meter skipped", answers(day));
+        assertTrue(Guide.of(day.shoot()).isPresent(), "Esc has skipped a look, and nothing more");
+        assertTrue(Guide.of(day.press(Key.of(Key.Name.ESCAPE)).shoot()).isEmpty());
     }
 
     @Test
