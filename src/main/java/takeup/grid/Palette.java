@@ -37,6 +37,10 @@ final class Palette {
                 .set(TextRole.EMPTY, Style.of(Colour.rgb(0xa0907a, 7), film))
                 .set(TextRole.KEY, Style.of(Colour.rgb(0xf5cf7b, 11), slate))
                 .set(TextRole.BAR, Style.of(Colour.rgb(0xc3cbcd, 7), slate))
+                .set(
+                        TextRole.NAME,
+                        Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xf6f3ea, 7))
+                                .strong())
                 .theme("dark", "light on near black: a room, a boathouse", false);
     }
 
@@ -65,6 +69,7 @@ final class Palette {
                 .set(TextRole.EMPTY, Style.of(Colour.rgb(0x55483a, 0), film).strong())
                 .set(TextRole.KEY, Style.of(Colour.rgb(0x000000, 15), steel).strong())
                 .set(TextRole.BAR, Style.of(Colour.rgb(0x14181b, 15), steel).strong())
+                .set(TextRole.NAME, Style.of(white, black).strong())
                 .theme("sun", "dark on white, heavy: outdoors", true);
     }
 
@@ -101,6 +106,7 @@ final class Palette {
                 .set(TextRole.EMPTY, Style.of(full, ember))
                 .set(TextRole.KEY, Style.of(full, ember).strong())
                 .set(TextRole.BAR, Style.of(full, ember))
+                .set(TextRole.NAME, Style.of(cut, Colour.rgb(0xff0000, 196, 1)).strong())
                 .theme("night", "dim red on black: a theatre, a church", true);
     }
 
@@ -123,6 +129,7 @@ final class Palette {
                 .set(TextRole.EMPTY, Style.PLAIN)
                 .set(TextRole.KEY, Style.PLAIN.strong())
                 .set(TextRole.BAR, Style.PLAIN.underlined())
+                .set(TextRole.NAME, Style.PLAIN.strong().reversed())
                 .theme("mono", "the terminal's own colours, and weight alone", false);
     }
 

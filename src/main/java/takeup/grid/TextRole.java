@@ -33,5 +33,7 @@ public enum TextRole {
     /** The name of a key in the footer. */
     KEY,
     /** The bar along the top or the foot. */
-    BAR
+    BAR,
+    /** Camera or film on a plate, where large letters have no room. */
+    NAME
 }

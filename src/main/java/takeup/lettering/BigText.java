@@ -124,6 +124,16 @@ public final class BigText {
         paint(pixels, grid, column, row, 5, 5, role);
     }
 
+    /** Draws three rows high, half a row lower, so that a plate has a rim above the letters. */
+    public static void drawBelowRim(Grid grid, int column, int row, String text, TextRole role) {
+        String[] pixels = new String[6];
+        for (int y = 1; y < pixels.length; y++) {
+            pixels[y] = narrow(text, y - 1);
+        }
+        pixels[0] = ".".repeat(pixels[1].length());
+        paint(pixels, grid, column, row, 6, 5, role);
+    }
+
     /** Draws so many rows high, and as much wider. */
     public static void drawTall(Grid grid, int column, int row, String text, int rows, TextRole role) {
         String[] pixels = new String[10];

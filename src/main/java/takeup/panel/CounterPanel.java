@@ -3,6 +3,7 @@ package takeup.panel;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.advice.ExposureInHand;
+import takeup.advice.StandingWarnings;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
@@ -24,9 +25,8 @@ public final class CounterPanel {
     private static final int GAP = 3;
     /** Columns of what is left, with its words: {@code 10 left of 16}. */
     private static final int LEFT = 13;
-    /** Columns of a bar of alarm. */
-    private static final int BAR = 2;
 
+    private final Session session;
     private final ShootState state;
     private final Optional<Suggestions> advice;
     /** Stops above box speed that the pair in hand comes to; empty where that is not known. */
@@ -39,6 +39,7 @@ public final class CounterPanel {
     public CounterPanel(Session session, Optional<Suggestions> advice, Grid grid) {
         this.state = session.shown();
         this.advice = advice;
+        this.session = session;
         this.overBox = ExposureInHand.overBox(state);
         this.grid = grid;
         this.layout = Layout.of(grid);
@@ -82,13 +83,7 @@ public final class CounterPanel {
 
     private void left(Roll roll, int column, int row, int high) {
         int left = roll.framesLeft();
-        String number = left < 0 ? "+" + -left : Integer.toString(left);
-        TextRole role = left > 0 ? TextRole.STRONG : TextRole.READOUT;
-        if (scale > 1) {
-            BigText.draw(grid, column, row, number, 1, role);
-        } else {
-            BigText.drawSmall(grid, column, row, number, role);
-        }
+        left(session, roll, grid, column, row);
         int foot = row + high - 2;
         if (left <= 0) {
             int nominal = roll.film().framesNominal();
@@ -105,6 +100,27 @@ public final class CounterPanel {
         } else {
             grid.put(column, foot + 1, "next frame", TextRole.LABEL);
         }
+    }
+
+    /** How many frames are left, between bars where they are few. Answers the column after it. */
+    public static int left(Session session, Roll roll, Grid grid, int column, int row) {
+        int left = roll.framesLeft();
+        String number = left < 0 ? "+" + -left : Integer.toString(left);
+        boolean isLarge = Layout.of(grid).counterScale() > 1;
+        int wide = isLarge ? BigText.width(number, 1) : BigText.smallWidth(number);
+        TextRole role = left > 0 ? TextRole.STRONG : TextRole.READOUT;
+        if (StandingWarnings.of(session.shown(), session.now()).contains(Warning.Code.FRAMES_LEFT)) {
+            for (int y = 0; y < (isLarge ? 5 : 3); y++) {
+                grid.fill(column - 2, row + y, 1, TextRole.CAUTION);
+                grid.fill(column + wide + 1, row + y, 1, TextRole.CAUTION);
+            }
+        }
+        if (isLarge) {
+            BigText.draw(grid, column, row, number, 1, role);
+        } else {
+            BigText.drawSmall(grid, column, row, number, role);
+        }
+        return column + wide;
     }
 
     /** What to set. */
@@ -127,7 +143,10 @@ public final class CounterPanel {
         } else {
             String aperture = setting.aperture().map(Object::toString).orElse("-");
             Optional<Warning> fault = ExposureInHand.fault(state);
-            pair(aperture + " " + setting.time().map(Object::toString).orElse("-"), column, row, fault);
+            String pair = aperture + " " + setting.time().map(Object::toString).orElse("-");
+            PairFigures.Pair kind = fault.isPresent() ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT;
+            new PairFigures(grid, column, row, room, kind)
+                    .draw(pair, layout.isAiry() ? PairFigures.Height.FIVE_ROWS : PairFigures.Height.THREE_ROWS);
             int line = layout.isAiry() ? below - 1 : below;
             if (roll.framesLeft() <= 0) {
                 end(roll, column, line);
@@ -187,38 +206,5 @@ public final class CounterPanel {
         } else if (overBox.isPresent()) {
             ExposureBar.of(roll, overBox.getAsDouble()).inline(grid, column, row, room);
         }
-    }
-
-    /** As large as fits: five rows, three, or plain letters in the middle of the three; an alarm where it is wrong. */
-    private void pair(String text, int column, int row, Optional<Warning> fault) {
-        int room = layout.right() - column - (fault.isPresent() ? BAR + 2 : 0);
-        boolean isDrawable = text.indexOf('+') < 0 && BigText.isDrawable(text);
-        boolean isLarge = layout.isAiry() && isDrawable && BigText.width(text, 1) <= room;
-        boolean isSmall = isDrawable && BigText.smallWidth(text) <= room;
-        int wide = isLarge ? BigText.width(text, 1) : BigText.smallWidth(text);
-        boolean isBarred = fault.isPresent() && (isLarge || isSmall);
-        int start = isBarred ? bars(grid, column, row, wide, isLarge ? 5 : 3) : column;
-        if (isLarge) {
-            BigText.draw(grid, start, row, text, 1, TextRole.READOUT);
-        } else if (isSmall) {
-            BigText.drawSmall(grid, start, row, text, TextRole.READOUT);
-        } else {
-            TextRole role = fault.isPresent() ? TextRole.ALARM : TextRole.READOUT;
-            grid.put(column, row + 1, Width.cut(text.replace(" ", "  "), room), role);
-        }
-    }
-
-    /**
-     * Bars of alarm on both sides of large letters, the right one as far as there is room. Letters on a plate would run
-     * into the page where the page has their colour. Answers the column at which the letters begin.
-     */
-    public static int bars(Grid grid, int column, int row, int wide, int rows) {
-        int start = column - 1 + BAR + 1;
-        int end = start + wide + 1;
-        for (int y = row; y < row + rows; y++) {
-            grid.fill(column - 1, y, BAR, TextRole.ALARM);
-            grid.fill(end, y, Math.max(0, Math.min(BAR, grid.columns() - end)), TextRole.ALARM);
-        }
-        return start;
     }
 }

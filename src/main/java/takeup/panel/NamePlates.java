@@ -33,49 +33,117 @@ public final class NamePlates {
         this.layout = Layout.of(grid);
     }
 
-    /** Draws them with the facts beside them, or below where they are too long; answers the row after both. */
+    /**
+     * Draws them with the most urgent warning beside them and the facts below; without a warning the facts stand beside
+     * them. The words for what is not neutral follow, in the last row of the facts where they fit. Answers the row
+     * after all of it.
+     */
     public int draw(int row) {
-        int left = Math.max(1, layout.margin());
-        int end = names(left, row, layout.right());
+        Optional<WarningPlate> warning = warning();
+        List<StyledText> words = StatusWords.beside(session, warning);
+        List<StyledText> facts = facts();
+        int end = names(row);
         if (end < 0) {
-            return below(facts(), row);
+            return below(facts, row, layout.room(), words);
         }
         int high = isLarge() ? 5 : 3;
+        if (warning.isPresent()) {
+            boolean isBesidePlate = high < WarningPlate.ROWS;
+            int room = isBesidePlate ? layout.room() - warning.get().width() - GAP : layout.room();
+            return Math.max(row + WarningPlate.ROWS, below(facts, row + high, room, words));
+        }
         int column = end + GAP;
-        List<StyledText> facts = facts();
         List<StyledText> beside = wrapped(facts, layout.right() - column);
         if (layout.right() - column < 16 || beside.size() > high) {
-            return below(facts, row + high);
+            return below(facts, row + high, layout.room(), words);
         }
         for (int i = 0; i < beside.size(); i++) {
             grid.put(column, row + i, beside.get(i).text(), beside.get(i).role());
         }
-        return row + high;
+        return row + high + plates(words, row + high);
     }
 
-    private int below(List<StyledText> facts, int row) {
+    /**
+     * The facts in one row where they fit, else each on its own; what fits beside the plate of a warning comes first.
+     * Then the words, in the last of these rows where there is room.
+     *
+     * @param room columns of the first row
+     */
+    private int below(List<StyledText> facts, int row, int room, List<StyledText> words) {
+        List<StyledText> lines = new ArrayList<>(facts);
+        lines.sort((one, other) -> Boolean.compare(Width.of(one.text()) > room, Width.of(other.text()) > room));
+        int together = lines.stream().mapToInt(it -> Width.of(it.text()) + GAP).sum() - GAP;
+        boolean isOneRow = together <= room;
+        int column = layout.margin();
         int at = row;
-        for (StyledText line : wrapped(facts, layout.room())) {
-            grid.put(layout.margin(), at++, line.text(), line.role());
+        int end = column;
+        if (isOneRow) {
+            for (StyledText fact : lines) {
+                end = grid.put(end, at, fact.text(), fact.role()) + GAP;
+            }
+            at += lines.isEmpty() ? 0 : 1;
+        } else {
+            boolean isCut = Width.of(lines.get(0).text()) > room;
+            for (StyledText line : wrapped(lines, isCut ? room : layout.room())) {
+                end = grid.put(column, at++, line.text(), line.role()) + GAP;
+            }
         }
-        return at;
+        int free = (at - 1 == row ? column + room : layout.right()) - end;
+        if (at > row && !words.isEmpty() && TextFit.plateRows(words, free) == 1 && plateWidth(words) <= free) {
+            TextFit.drawPlates(grid, words, end, at - 1, free, 1);
+            return at;
+        }
+        return at + plates(words, at);
     }
 
-    /** Draws the names alone, as large as so many columns allow; answers the column after them, -1 without room. */
-    public int names(int left, int row, int right) {
+    private static int plateWidth(List<StyledText> words) {
+        return words.stream().mapToInt(it -> Width.of(it.text()) + 2).sum() - 2;
+    }
+
+    /** Words in rows of their own; answers how many. */
+    private int plates(List<StyledText> words, int row) {
+        int rows = Math.min(3, TextFit.plateRows(words, layout.room()));
+        TextFit.drawPlates(grid, words, layout.margin(), row, layout.room(), rows);
+        return rows;
+    }
+
+    /** The warning that stands beside the names on a large plate; empty without one, or without room. */
+    public Optional<WarningPlate> warning() {
+        int width = width();
+        return width < 0 ? Optional.empty() : WarningPlate.of(session, layout.right() - left() - width - GAP);
+    }
+
+    private int left() {
+        return Math.max(1, layout.margin());
+    }
+
+    /** Columns of both names; -1 where they cannot be drawn, or have no room. */
+    private int width() {
         String camera = camera();
         String film = film();
-        boolean isDrawable = BigText.isDrawable(camera + film);
-        int width = isLarge() ? BigText.width(camera, 1) : BigText.smallWidth(camera);
-        int both = width
+        int both = cameraWidth()
                 + (film.isEmpty() ? 0 : GAP + (isLarge() ? GAP + BigText.width(film, 1) : BigText.smallWidth(film)));
-        if (!isDrawable || camera.isEmpty() || left + both > right) {
+        boolean isDrawable = BigText.isDrawable(camera + film);
+        return !isDrawable || camera.isEmpty() || left() + both > layout.right() ? -1 : both;
+    }
+
+    private int cameraWidth() {
+        return isLarge() ? BigText.width(camera(), 1) : BigText.smallWidth(camera());
+    }
+
+    /**
+     * Draws the names, as large as the screen allows, and the warning at the right edge; answers the column after the
+     * names, -1 without room.
+     */
+    public int names(int row) {
+        int width = width();
+        if (width < 0) {
             return -1;
         }
-        draw(left, row, camera, TextRole.STRONG);
-        int at = left + width + GAP + (isLarge() ? GAP : 0);
-        draw(at, row, film, TextRole.READOUT);
-        return left + both;
+        warning().ifPresent(it -> it.draw(grid, layout.right() - it.width(), row));
+        draw(left(), row, camera(), TextRole.STRONG);
+        draw(left() + cameraWidth() + GAP + (isLarge() ? GAP : 0), row, film(), TextRole.READOUT);
+        return left() + width;
     }
 
     private void draw(int column, int row, String text, TextRole role) {

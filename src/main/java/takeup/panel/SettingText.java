@@ -42,29 +42,6 @@ public final class SettingText {
         return StatusText.seconds(timer.elapsed(session.now()));
     }
 
-    /** What to do about a running timer, with the time to stop it at: {@code of 30s; time stops it}. */
-    static String timer(BulbTimer timer, Session session) {
-        if (timer.targetSeconds().isEmpty()) {
-            return "timer runs; time stops it";
-        }
-        String target = ExposureTime.words(timer.targetSeconds().getAsDouble());
-        return isOver(timer, session) ? timerOver(target) : "of " + target + "; time stops it";
-    }
-
-    /** The same beside the pair, which names the time already. */
-    public static String timerBriefly(BulbTimer timer, Session session) {
-        boolean isRunning = timer.targetSeconds().isPresent() && !isOver(timer, session);
-        return isRunning ? "time stops it" : timer(timer, session);
-    }
-
-    private static boolean isOver(BulbTimer timer, Session session) {
-        return timer.elapsed(session.now()) >= timer.targetSeconds().orElseThrow();
-    }
-
-    private static String timerOver(String target) {
-        return "CLOSE: " + target + " are over; time stops it";
-    }
-
     /** How far the setting is off: {@code 0.3 over for this light}. */
     public static String error(ShootState state) {
         LightParts light = ExposureInHand.light(state);

@@ -2,8 +2,10 @@ package takeup.panel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.advice.StandingWarnings;
 import takeup.history.ShootState;
+import takeup.kit.Warning;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.RatingText;
@@ -17,9 +19,18 @@ public final class StatusWords {
     private StatusWords() {}
 
     public static List<StyledText> of(Session session) {
+        return beside(session, Optional.empty());
+    }
+
+    /** The same without the warning that stands there on a large plate. */
+    public static List<StyledText> beside(Session session, Optional<WarningPlate> large) {
         ShootState state = session.shown();
         List<StyledText> words = new ArrayList<>();
-        StandingWarnings.of(state, session.now()).forEach(it -> words.add(TextFit.plate(it.standing())));
+        for (Warning.Code code : StandingWarnings.of(state, session.now())) {
+            if (large.filter(it -> it.code() == code).isEmpty()) {
+                words.add(TextFit.plate(code.standing()));
+            }
+        }
         state.day().paper().ifPresent(it -> words.add(TextFit.plate("PAPER OF " + it.roll() + ", done ends it")));
         RatingText.nextCard(state).map(TextFit::plate).ifPresent(words::add);
         StatusText.reciprocity(state).map(TextFit::plate).ifPresent(words::add);

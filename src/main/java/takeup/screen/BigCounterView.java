@@ -14,6 +14,7 @@ import takeup.panel.CounterPanel;
 import takeup.panel.FooterKeys;
 import takeup.panel.Layout;
 import takeup.panel.NamePlates;
+import takeup.panel.PairFigures;
 import takeup.panel.SettingText;
 import takeup.panel.StatusWords;
 import takeup.panel.TopBar;
@@ -39,16 +40,18 @@ final class BigCounterView {
     private void draw() {
         TopBar.draw(grid, session);
         int bottom = BottomBars.top(grid, session, 1);
-        List<StyledText> words = StatusWords.of(session);
+        NamePlates names = new NamePlates(session, grid);
+        boolean hasNames = bottom >= 15;
+        List<StyledText> words = StatusWords.beside(session, hasNames ? names.warning() : Optional.empty());
         int plates = Math.min(2, TextFit.plateRows(words, grid.columns()));
         int foot = bottom - plates;
         TextFit.drawPlates(
                 grid, words, Layout.of(grid).margin(), foot, Layout.of(grid).room(), plates);
-        boolean hasNames = foot >= 14;
         int top = 1;
         if (hasNames) {
-            new NamePlates(session, grid).names(Math.max(1, Layout.of(grid).margin()), 1, grid.columns());
-            top = Layout.of(grid).isGrand() ? 7 : 5;
+            names.names(1);
+            int high = names.warning().isPresent() ? 6 : 5;
+            top = Layout.of(grid).isGrand() ? 7 : high;
         }
         Optional<Roll> roll = session.shown().rollInHand();
         if (roll.isEmpty()) {
@@ -62,7 +65,7 @@ final class BigCounterView {
 
     /** The counter, below it what is left and the pair: large where three rows are free for them. */
     private void withFilm(Roll roll, int top, int foot, boolean isTall) {
-        int below = isTall ? 5 : 1;
+        int below = isTall ? (Layout.of(grid).counterScale() > 1 ? 7 : 5) : 1;
         String number = Integer.toString(roll.next());
         int wide = Math.max(BigText.width("00", 1), BigText.width(number, 1));
         int scale = Math.max(1, Math.min((foot - top - below) / 5, (grid.columns() - 2) / wide));
@@ -71,18 +74,17 @@ final class BigCounterView {
         String left = RollText.left(roll);
         boolean isWrong = ExposureInHand.fault(session.shown()).isPresent();
         if (isTall) {
-            String count = Integer.toString(Math.abs(roll.framesLeft()));
-            int row = foot - 4;
-            int column = 1 + BigText.smallWidth(count) + 2;
-            BigText.drawSmall(grid, 1, row, count, TextRole.STRONG);
-            int columns = BigText.smallWidth(pair);
+            int row = foot - (Layout.of(grid).counterScale() > 1 ? 6 : 4);
+            int column = CounterPanel.left(session, roll, grid, 2, row) + 2;
+            int columns = Math.min(BigText.smallWidth(pair), grid.columns() - column - 12);
             int start = Math.max(column + 6, grid.columns() - columns - 6);
-            if (BigText.isDrawable(pair) && start + columns + 3 < grid.columns()) {
-                int at = isWrong ? CounterPanel.bars(grid, start, row, columns, 3) : start;
-                BigText.drawSmall(grid, at, row, pair, TextRole.READOUT);
-            } else {
-                grid.put(column + 8, row + 1, pair, isWrong ? TextRole.ALARM : TextRole.READOUT);
-            }
+            new PairFigures(
+                            grid,
+                            start,
+                            row,
+                            grid.columns() - start,
+                            isWrong ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT)
+                    .draw(pair, PairFigures.Height.THREE_ROWS);
         }
         // A pair that is cut, as 1/12 of 1/125, is another pair.
         String counted = left + (pair.isEmpty() ? "" : " · " + pair);

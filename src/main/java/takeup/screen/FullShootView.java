@@ -53,19 +53,21 @@ final class FullShootView {
         int row = layout.isGrand() ? 2 : 1;
         if (state.placeInHand().isPresent()) {
             row = new NamePlates(session, grid).draw(row) + (layout.isAiry() ? 1 : 0);
+        } else {
+            List<StyledText> words = StatusWords.of(session);
+            int plates = Math.min(3, TextFit.plateRows(words, layout.room()));
+            TextFit.drawPlates(grid, words, layout.margin(), row, layout.room(), plates);
+            row += plates;
         }
         int bottom = BottomBars.top(grid, session, messageRows());
         Optional<NextMoment> moment = NextMoment.of(state, session.now());
         if (moment.isPresent()) {
             MomentLine.draw(grid, moment.get(), --bottom);
         }
-        List<StyledText> words = StatusWords.of(session);
-        int plates = Math.min(3, TextFit.plateRows(words, layout.room()));
-        TextFit.drawPlates(grid, words, layout.margin(), row, layout.room(), plates);
         if (state.rollInHand().isPresent()) {
-            withFilm(state.rollInHand().get(), row + plates, bottom);
+            withFilm(state.rollInHand().get(), row, bottom);
         } else {
-            new GuidePanel(session, grid).drawChoices(row + plates + 1, bottom - row - plates - 1);
+            new GuidePanel(session, grid).drawChoices(row + 1, bottom - row - 1);
         }
         BottomBars.draw(grid, session, messageRows(), FooterKeys.List.WHOLE);
     }

@@ -5,13 +5,13 @@ import java.util.Optional;
 import takeup.advice.ExposureInHand;
 import takeup.advice.NextMoment;
 import takeup.advice.StandingWarnings;
-import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;
+import takeup.lettering.BigText;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.panel.BottomBars;
@@ -21,62 +21,97 @@ import takeup.panel.FilmStrip;
 import takeup.panel.FooterKeys;
 import takeup.panel.GuidePanel;
 import takeup.panel.MomentLine;
+import takeup.panel.NamePlates;
+import takeup.panel.PairFigures;
 import takeup.panel.SettingText;
 import takeup.panel.StatusWords;
+import takeup.panel.WarningPlate;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;
 
-/** The shoot screen of a small terminal, down to 40 by 12: counter, pair and warnings, without the lists. */
+/**
+ * The shoot screen of a small terminal, down to 40 by 12, without the lists: camera and film on plates, counter, frames
+ * left and the pair in large figures, warnings.
+ */
 final class SmallShootView {
+    /** From so many rows on the names are large too. */
+    private static final int WITH_NAMES = 17;
+
     private final Session session;
     private final ShootState state;
     private final Grid grid;
     private final int columns;
-    private final int rows;
+    private final int messageRows;
 
     SmallShootView(Session session, Grid grid) {
         this.session = session;
         this.state = session.shown();
         this.grid = grid;
         this.columns = grid.columns();
-        this.rows = grid.rows();
+        this.messageRows = grid.rows() < 14 ? 1 : 2;
     }
 
     void draw() {
         top();
-        int bottom = BottomBars.top(grid, session, 2) - 1;
+        int row = 1;
+        Optional<WarningPlate> large = Optional.empty();
+        if (grid.rows() >= WITH_NAMES && state.rollInHand().isPresent()) {
+            NamePlates names = new NamePlates(session, grid);
+            int high = names.warning().isPresent() ? WarningPlate.ROWS : 3;
+            row = names.names(row) < 0 ? row : row + high;
+            large = names.warning();
+        }
+        int bottom = BottomBars.top(grid, session, messageRows) - 1;
         Optional<NextMoment> moment = NextMoment.of(state, session.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
         if (moment.isPresent()) {
             MomentLine.draw(grid, moment.get(), bottom--);
         }
         if (state.rollInHand().isPresent()) {
             Roll roll = state.rollInHand().get();
-            below(roll, counter(roll, bottom), bottom);
+            int after = figures(roll, row);
+            after += plates(StatusWords.beside(session, large), after, Math.max(0, bottom - after + 1));
+            below(roll, after, bottom);
         } else {
             withoutFilm(bottom);
         }
-        BottomBars.draw(grid, session, 2, FooterKeys.List.WHOLE);
+        BottomBars.draw(grid, session, messageRows, FooterKeys.List.WHOLE);
     }
 
-    /** Camera and film, the film's name cut before its rating is. */
+    /** Camera and film on plates, then the rating; the film's name is cut before its rating is. */
     private void top() {
-        String head = state.cameraInHand()
-                .map(it -> state.placeInHand().orElseThrow().toString())
-                .orElse("no camera");
-        String tail = state.rollInHand()
-                .map(it -> " EI " + it.film().index() + " · " + it.id())
-                .orElse("");
-        int room = columns - 6 - Width.of(head + " · " + tail);
-        String film = state.rollInHand()
-                .map(it -> " · "
-                        + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail))
-                .orElse("");
+        String clock = ClockText.clock(session.now());
+        int room = columns - Width.of(clock) - 1;
         grid.fill(0, TextRole.BAR);
-        grid.put(0, 0, Width.cut(head + film, columns - 6), TextRole.BAR);
-        grid.put(columns - 5, 0, ClockText.clock(session.now()), TextRole.BAR);
+        grid.put(columns - Width.of(clock), 0, clock, TextRole.BAR);
+        if (state.placeInHand().isEmpty()) {
+            grid.put(0, 0, "no camera", TextRole.BAR);
+            return;
+        }
+        CameraPlace place = state.placeInHand().get();
+        String brief = place.camera() + place.back().map(it -> "-" + it).orElse("");
+        if (state.rollInHand().isEmpty()) {
+            grid.put(0, 0, TextFit.first(room, " " + place + " "), TextRole.NAME);
+            return;
+        }
+        Roll roll = state.rollInHand().get();
+        String rating = " EI " + roll.film().index() + " ";
+        String film = " " + roll.film().stock().key() + rating;
+        String id = " " + roll.id();
+        int beside = Width.of(film + id) + 1;
+        String camera = TextFit.first(Math.max(8, room - beside), " " + place + " ", " " + brief + " ");
+        int at = grid.put(0, 0, camera, TextRole.NAME) + 1;
+        int filmRoom = room - at - Width.of(rating + id);
+        // A film whose name has no room stands there by its roll.
+        String name = filmRoom < 5
+                ? " " + roll.id()
+                : Width.cut(" " + roll.film().stock().key(), filmRoom);
+        at = grid.put(at, 0, Width.cut(name + rating, Math.max(0, room - at)), TextRole.NAME);
+        if (filmRoom >= 5) {
+            grid.put(at, 0, Width.cut(id, Math.max(0, room - at)), TextRole.BAR);
+        }
     }
 
     private void withoutFilm(int bottom) {
@@ -89,37 +124,51 @@ final class SmallShootView {
         new GuidePanel(session, grid).drawChoices(1, bottom - (warnings.isEmpty() ? 0 : 1));
     }
 
-    /** The counter with the pair beside it, and the words for all that is not neutral; answers the row after them. */
-    private int counter(Roll roll, int bottom) {
+    /** Counter and frames left with words beside them, the pair below; answers the row after them. */
+    private int figures(Roll roll, int row) {
         String number = Integer.toString(roll.next());
-        int column = CounterPanel.counter(grid, roll, 0, 1, 1, number.length()) + 2;
-        int nominal = roll.film().framesNominal();
         boolean isFull = roll.framesLeft() <= 0;
-        grid.put(column, 1, isFull ? "END " + nominal + "/" + nominal + ", unload" : "next frame", TextRole.LABEL);
-        grid.put(column, 2, RollText.left(roll), TextRole.READOUT);
-        Optional<BulbTimer> timer = state.timerInHand();
+        int at = isFull ? end(row) : 1 + BigText.smallWidth(number);
+        if (!isFull) {
+            BigText.drawSmall(grid, 1, row, number, TextRole.READOUT);
+        }
+        // Past the end the words count, since the figure is no frame that is left.
+        int column = isFull ? at : CounterPanel.left(session, roll, grid, at + 3, row) + 3;
+        int nominal = roll.film().framesNominal();
+        grid.put(column, row, RollText.left(roll), TextRole.READOUT);
+        String next = isFull ? "END " + nominal + "/" + nominal + ", unload" : "next frame";
+        grid.put(column, row + 1, Width.cut(next, columns - column), isFull ? TextRole.STRONG : TextRole.LABEL);
         boolean isAutomatic = state.cameraInHand().map(Camera::isAutomatic).orElse(false);
         Optional<Warning> fault = isAutomatic ? Optional.empty() : ExposureInHand.fault(state);
-        String pair = fault.map(it -> " " + it.code().standing() + " ").orElse("");
-        int end = grid.put(column, 3, pair(timer, isAutomatic), fault.isPresent() ? TextRole.ALARM : TextRole.READOUT);
-        grid.put(end + 1, 3, pair, TextRole.CAUTION);
-        // The error is that of the setting in hand: it says nothing of this frame while the timer runs, or where the
-        // camera is automatic.
-        String error = isAutomatic ? "" : SettingText.error(state);
-        String below = timer.map(it -> SettingText.timerBriefly(it, session)).orElse(error);
-        grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? TextRole.STRONG : TextRole.NORMAL);
-        List<StyledText> words = StatusWords.of(session);
-        int most = Math.max(0, bottom - 5);
-        int plates = Math.min(most, TextFit.plateRows(words, columns));
-        TextFit.drawPlates(grid, words, 0, 6, columns, plates);
-        return 6 + plates;
+        int error = column;
+        if (fault.isPresent()) {
+            error = grid.put(column, row + 2, " " + fault.get().code().standing() + " ", TextRole.CAUTION) + 1;
+        }
+        // The error is that of the setting in hand: it says nothing of this frame where the camera is automatic.
+        String words = isAutomatic ? "" : SettingText.error(state);
+        grid.put(error, row + 2, Width.cut(words, Math.max(0, columns - error)), TextRole.NORMAL);
+        Optional<String> pair = isAutomatic ? Optional.empty() : SettingText.pair(session);
+        if (pair.isEmpty()) {
+            grid.put(1, row + 4, isAutomatic ? "sets itself" : "nothing set", TextRole.READOUT);
+            return row + 6;
+        }
+        PairFigures.Pair kind = fault.isPresent() ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT;
+        new PairFigures(grid, 1, row + 3, columns - 1, kind).draw(pair.get(), PairFigures.Height.THREE_ROWS);
+        return row + 6;
     }
 
-    private String pair(Optional<BulbTimer> timer, boolean isAutomatic) {
-        if (timer.isPresent() && timer.get().targetSeconds().isEmpty()) {
-            return SettingText.elapsed(timer.get(), session);
-        }
-        return isAutomatic ? "sets itself" : SettingText.pair(session).orElse("nothing set");
+    /** The end of the roll in place of the counter. */
+    private int end(int row) {
+        int wide = BigText.smallWidth("END");
+        int start = PairFigures.bars(grid, 1, row, wide, 3);
+        BigText.drawSmall(grid, start, row, "END", TextRole.READOUT);
+        return start + wide + 4;
+    }
+
+    private int plates(List<StyledText> words, int row, int most) {
+        int plates = Math.min(most, TextFit.plateRows(words, columns));
+        TextFit.drawPlates(grid, words, 0, row, columns, plates);
+        return plates;
     }
 
     /** The strip where two rows are free for it, then the guide and the other cameras. */

@@ -57,8 +57,8 @@ final class EnterKey {
                 .history()
                 .newest()
                 .filter(it -> Duration.between(it.at(), session.now()).toMillis() < 1000)
-                .filter(it -> it.events(RollEvent.LoadChecked.class)
-                        .anyMatch(check -> check.answer() == LoadCheck.Answer.NO))
+                .filter(it ->
+                        it.events(RollEvent.LoadChecked.class).anyMatch(check -> check.answer() == LoadCheck.Answer.NO))
                 .isPresent();
     }
 

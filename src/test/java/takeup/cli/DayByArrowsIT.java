@@ -53,6 +53,7 @@ class DayByArrowsIT {
         pick("film into the bag", "4", "cn400 120");
         pick("plan a moment", "16:30", "Prize-giving", "wants 12", "must");
         load("cn400", "");
+        checked();
         pick("new reading", "aperture and time, as the meter shows them", "f5.6", "1/125");
         frames(15);
         pick("a frame with another setting", "f8", "1/60", "no note");

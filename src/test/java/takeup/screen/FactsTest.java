@@ -80,7 +80,6 @@ class FactsTest {
                 "R0003",
                 "next frame",
                 "10 left",
-                "f/5.6 1/60",
                 "15:00",
                 "\n>",
                 "Space same again"
@@ -126,7 +125,8 @@ class FactsTest {
     void theCounterIsDrawnLargeAndSoIsThePairToSet() {
         Session shoot = States.busy().shoot();
         isDrawn(shoot, 80, 24, large("7", 1));
-        isDrawn(shoot, 40, 12, large("7", 1));
+        isDrawn(shoot, 40, 12, small("7"));
+        isDrawn(shoot, 40, 12, small("f/5.6 1/60"));
         isDrawn(shoot, 120, 40, large("7", 2));
         isDrawn(shoot, 80, 24, small("f/5.6 1/60"));
         isDrawn(shoot, 100, 30, large("f/5.6 1/60", 1));

@@ -439,8 +439,6 @@ class KeysTest {
     }
 
     private static Playing on(Session.Page page, Playing day) {
-        return page == Session.Page.SHOOT
-                ? day
-                : day.press(Key.Name.ESCAPE).press(Playing.keyTo(page));
+        return page == Session.Page.SHOOT ? day : day.press(Key.Name.ESCAPE).press(Playing.keyTo(page));
     }
 }

@@ -196,8 +196,14 @@ class LoadChecksTest {
 
     @Test
     void nIsALetterWhereNothingIsAsked() {
-        assertEquals("n", loaded().press(Key.of(Key.Name.ESCAPE), Key.typed("n")).shoot().prompt().text());
-        assertEquals("xn", loaded().type("x").press(Key.typed("n")).shoot().prompt().text());
+        assertEquals(
+                "n",
+                loaded().press(Key.of(Key.Name.ESCAPE), Key.typed("n"))
+                        .shoot()
+                        .prompt()
+                        .text());
+        assertEquals(
+                "xn", loaded().type("x").press(Key.typed("n")).shoot().prompt().text());
     }
 
     @Test

@@ -1,0 +1,87 @@
+package takeup.panel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import takeup.advice.NextMoment;
+import takeup.advice.StandingWarnings;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
+import takeup.history.ShootState;
+import takeup.kit.Warning;
+import takeup.lettering.BigText;
+import takeup.roll.Roll;
+import takeup.session.Session;
+import takeup.text.Width;
+
+/**
+ * The most urgent of the standing warnings on a plate four rows high, so that it is read from where the camera is. The
+ * others are words on plates of one row, as {@link StatusWords} has them.
+ *
+ * @param code which one it is
+ * @param text in large letters
+ */
+public record WarningPlate(Warning.Code code, String text) {
+    /** How many rows it is high. */
+    public static final int ROWS = 4;
+
+    /** The most urgent one in words that fit into so many columns; those that large figures show anyway come last. */
+    public static Optional<WarningPlate> of(Session session, int columns) {
+        ShootState state = session.shown();
+        List<Warning.Code> standing = StandingWarnings.of(state, session.now());
+        return Stream.concat(
+                        standing.stream().filter(it -> !isLargeAnyway(it)),
+                        standing.stream().filter(it -> it == Warning.Code.FRAMES_LEFT))
+                .flatMap(code -> wordings(code, session).stream().map(it -> new WarningPlate(code, it)))
+                .filter(it -> it.width() <= columns)
+                .findFirst();
+    }
+
+    /** The end of the roll is a plate in place of the counter, few frames left are one around their number. */
+    private static boolean isLargeAnyway(Warning.Code code) {
+        return code == Warning.Code.PAST_END || code == Warning.Code.FRAMES_LEFT;
+    }
+
+    /** In few letters, the fullest first. */
+    private static List<String> wordings(Warning.Code code, Session session) {
+        ShootState state = session.shown();
+        return switch (code) {
+            case METER_SPEED -> {
+                String index = state.rollInHand()
+                        .map(it -> it.film().index().toString())
+                        .orElse("");
+                yield List.of("METER " + index, "EI " + index);
+            }
+            case NO_LIGHT -> List.of("NO READING", "NO LIGHT", "NO EV");
+            case STALE_LIGHT -> List.of("OLD LIGHT", "OLD EV");
+            case MOMENT -> {
+                long minutes = NextMoment.of(state, session.now())
+                        .map(NextMoment::minutes)
+                        .orElse(0L);
+                yield minutes > 0 ? List.of("IN " + minutes + " MIN", minutes + " MIN") : List.of("NOW");
+            }
+            case FRAMES_LEFT -> {
+                int left = state.rollInHand().map(Roll::framesLeft).orElse(0);
+                yield List.of("FEW LEFT", left + " LEFT");
+            }
+            case CAMERA_METER -> List.of("CAMERA METER", "CAM METER");
+            case MID_GREY -> List.of("MID GREY", "GREY");
+            case PUSH_MISMATCH -> List.of("PUSH");
+            default -> List.of(code.standing());
+        };
+    }
+
+    /** How many columns it takes. */
+    public int width() {
+        return BigText.smallWidth(text) + 2;
+    }
+
+    /** Draws it, with the plain word in its lower rim: that is what a search, or a reader of the screen, finds. */
+    public void draw(Grid grid, int column, int row) {
+        for (int y = 0; y < ROWS; y++) {
+            grid.fill(column, row + y, width(), TextRole.CAUTION);
+        }
+        BigText.drawBelowRim(grid, column + 1, row, text, TextRole.CAUTION);
+        grid.put(column + 1, row + ROWS - 1, Width.cut(code.standing(), width() - 2), TextRole.CAUTION);
+    }
+}
