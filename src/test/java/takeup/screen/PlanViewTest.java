@@ -39,7 +39,7 @@ class PlanViewTest {
                 .shoot();
         shows(shoot, 80, 24, "change now: 4 left, Start in 6 min wants 12 · MUST", "MOMENT", "newest frames");
         shows(shoot, 120, 40, "change now: 4 left, Start in 6 min wants 12");
-        shows(shoot, 40, 12, "change now: 4 left", "next frame", "f/4 1/125");
+        shows(shoot, 40, 12, "change now: 4 left", "next frame");
         shows(
                 Playing.medium("plan 16:30 Prize-giving wants 12 must").shoot(),
                 80,
