@@ -30,6 +30,7 @@ import takeup.text.Plain;
  */
 public final class Sidecar {
     private static final String EXIF_EX = "http://cipa.jp/exif/1.0/";
+    private static final String AROUND = "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\" x:xmptk=\"Adobe XMP Core 6.1.11\">\n";
     private static final double SMALL_DIAGONAL = FrameSize.SMALL.diagonalMm();
 
     private Sidecar() {}
@@ -124,12 +125,22 @@ public final class Sidecar {
         return meta;
     }
 
+    /**
+     * As the library writes it, but for the element around it: for that one the library asks for its class loader, and
+     * has none on the boot class path.
+     */
     private static String text(XMPMeta meta) throws XMPException {
         SerializeOptions options = new SerializeOptions()
                 .setUseCanonicalFormat(true)
                 .setNewline("\n")
-                .setReadOnlyPacket(true);
-        return XMPMetaFactory.serializeToString(meta, options) + "\n";
+                .setReadOnlyPacket(true)
+                .setOmitXmpMetaElement(true)
+                .setBaseIndent(1);
+        String text = XMPMetaFactory.serializeToString(meta, options);
+        int from = text.indexOf("  <rdf:RDF");
+        int to = text.lastIndexOf("</rdf:RDF>\n") + "</rdf:RDF>\n".length();
+        return text.substring(0, from).strip() + "\n" + AROUND + text.substring(from, to) + "</x:xmpmeta>\n"
+                + text.substring(to).strip() + "\n";
     }
 
     private static void set(XMPMeta meta, String space, String name, String value) {

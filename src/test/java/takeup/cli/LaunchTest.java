@@ -56,9 +56,9 @@ class LaunchTest {
         "line --json, true, 0.1",
         "frames --json, true, ''",
         "--data day rolls, true, ''",
-        "scans match R0007, false, ''",
-        "--data day scans R0007, false, ''",
-        "digital R0007, false, ''"
+        "scans match R0007, false, 4",
+        "--data day scans R0007, false, 4",
+        "digital R0007, false, 4"
     })
     void whatIsLongIsCompiledAsMuchAsItPays(String words, boolean isOneCompiler, String threshold) throws IOException {
         List<String> told = told(words.isEmpty() ? new String[0] : words.split(" "));
