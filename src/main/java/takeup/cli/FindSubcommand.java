@@ -25,8 +25,9 @@ import takeup.text.English;
         name = "find",
         description = {
             "Finds frames in all rolls by film, camera, setting, date, verdict, or words of their notes.",
-            "It is asked with f2.8, 1/125, lens 28, filter red, shoot NAME, with NAME, at PLACE, since, until or on 2026-05, judged thin, "
-                    + "error over 1, over 1, under 1, roll r7. A frame must meet all that is said."
+            "It is asked with f2.8, 1/125, lens 28, filter red, shoot NAME, with NAME, at PLACE, since, until or "
+                    + "on 2026-05, judged thin, error over 1, over 1, under 1, roll r7. A frame must meet "
+                    + "all that is said."
         },
         footer = {"", "For example:", "  takeup find bw400", "  takeup find cn400 since 2026-05 --json"})
 final class FindSubcommand implements Callable<Integer> {

@@ -16,8 +16,8 @@ record TourStep(String title, String text, Key.Name key, Page page) {
     static final List<TourStep> ALL = List.of(
             new TourStep(
                     "Regatta day",
-                    "Crew portraits at a rowing club's boathouse, all invented. This screen shows what is in your hand: "
-                            + "camera and film, frames, the pair to set, and what to watch out for.",
+                    "Crew portraits at a rowing club's boathouse, all invented. This screen shows what is in your "
+                            + "hand: camera and film, frames, the pair to set, and what to watch out for.",
                     Key.Name.ESCAPE,
                     Page.SHOOT),
             new TourStep(

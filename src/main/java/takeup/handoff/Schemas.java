@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 public final class Schemas {
     private static final List<String> NAMES =
             List.of(("roll frames order orders parcels sender rolls line meter stocks "
-                            + "stock cameras camera plan prepare day-end scans-proposed scans-accepted slates digital rating "
-                            + "review keys themes waiting costs")
+                            + "stock cameras camera plan prepare day-end scans-proposed scans-accepted slates digital "
+                            + "rating review keys themes waiting costs")
                     .split(" "));
 
     private static final Pattern VERSION = Pattern.compile("\"title\": \"takeup-[a-z-]+, version ([\\d.]+)\"");

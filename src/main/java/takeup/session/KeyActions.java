@@ -1,6 +1,7 @@
 package takeup.session;
 
 import takeup.message.Effect;
+import takeup.prompt.PromptLine;
 import takeup.session.Session.Page;
 
 /** What each action of a key makes of the model. */

@@ -6,6 +6,7 @@ import takeup.command.Outcome;
 import takeup.dispatch.Completion;
 import takeup.dispatch.NameCompletion;
 import takeup.message.Key;
+import takeup.prompt.PromptLine;
 import takeup.session.Session.Page;
 
 /** Keys that write on the prompt: letters, a paste, the editing keys, Tab. */

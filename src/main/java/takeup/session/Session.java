@@ -14,6 +14,7 @@ import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.message.SaveError;
 import takeup.planning.ShootCommand;
+import takeup.prompt.PromptLine;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;

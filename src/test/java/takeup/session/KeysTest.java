@@ -23,6 +23,7 @@ import takeup.kit.Warning;
 import takeup.message.Effect;
 import takeup.message.Key;
 import takeup.message.Message;
+import takeup.prompt.PromptLine;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
 class KeysTest {

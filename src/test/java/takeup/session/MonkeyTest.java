@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.message.Key;
+import takeup.prompt.PromptLine;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.RollId;

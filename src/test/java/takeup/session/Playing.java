@@ -320,7 +320,7 @@ public final class Playing {
         return shoot.lastAnswer().text();
     }
 
-    LastAnswer.Tone tone() {
+    public LastAnswer.Tone tone() {
         return shoot.lastAnswer().tone();
     }
 
@@ -334,7 +334,7 @@ public final class Playing {
     }
 
     /** Frames of all rolls. */
-    int allFrames() {
+    public int allFrames() {
         return shoot.saved().rolls().values().stream()
                 .mapToInt(it -> it.frames().size())
                 .sum();
@@ -350,7 +350,7 @@ public final class Playing {
     }
 
     /** The newest frame's pair. */
-    String framePair() {
+    public String framePair() {
         return Shooting.pair(shoot.shown().rollInHand().orElseThrow().newest().orElseThrow());
     }
 
@@ -378,7 +378,7 @@ public final class Playing {
     }
 
     /** What all that was written adds up to, worked out anew from the first record. */
-    ShootState fromTheFiles() {
+    public ShootState fromTheFiles() {
         return ShootState.of(
                 kit, written(), shoot.saved().lastJournalDate(), shoot.saved().known());
     }
@@ -387,7 +387,7 @@ public final class Playing {
         return !farewell.isEmpty();
     }
 
-    String farewell() {
+    public String farewell() {
         return String.join("\n", farewell);
     }
 }

@@ -1,4 +1,4 @@
-package takeup.session;
+package takeup.prompt;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -15,6 +15,9 @@ import takeup.command.Outcome;
 import takeup.command.Shooting;
 import takeup.message.Key;
 import takeup.roll.Roll;
+import takeup.session.LastAnswer;
+import takeup.session.Playing;
+import takeup.session.Session;
 
 /** What is typed, pasted, cleared and called back. */
 class PromptLineTest {

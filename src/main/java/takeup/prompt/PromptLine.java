@@ -1,4 +1,4 @@
-package takeup.session;
+package takeup.prompt;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import java.util.List;
  */
 public record PromptLine(String text, int cursor, List<String> past, int recall, boolean selected) {
     /** Characters that it takes at most. */
-    static final int LONGEST = 20_000;
+    public static final int LONGEST = 20_000;
 
     private static final int REMEMBERED = 200;
 
@@ -32,12 +32,12 @@ public record PromptLine(String text, int cursor, List<String> past, int recall,
     }
 
     /** Whether so much more has room. */
-    boolean takes(String more) {
+    public boolean takes(String more) {
         return text.length() + more.length() <= LONGEST;
     }
 
     /** With more text at the cursor. Blanks alone are nothing: the space bar belongs to an empty prompt. */
-    PromptLine typed(String more) {
+    public PromptLine typed(String more) {
         return edited(text.substring(0, cursor) + more + text.substring(cursor), cursor + more.length());
     }
 
@@ -45,27 +45,27 @@ public record PromptLine(String text, int cursor, List<String> past, int recall,
         return now.isBlank() ? new PromptLine("", 0, past, 0, false) : new PromptLine(now, place, past, 0, false);
     }
 
-    PromptLine with(String other) {
+    public PromptLine with(String other) {
         return new PromptLine(other, other.length(), past, 0, false);
     }
 
     /** With a text that gives way to the next letter. */
-    PromptLine withSelected(String other) {
+    public PromptLine withSelected(String other) {
         return new PromptLine(other, other.length(), past, 0, !other.isEmpty());
     }
 
     /** The same to be gone on with: the next letter is put where the cursor is. */
-    PromptLine unselected() {
+    public PromptLine unselected() {
         return new PromptLine(text, cursor, past, recall, false);
     }
 
     /** Emptied; what stood there can be called back. */
-    PromptLine cleared() {
+    public PromptLine cleared() {
         return new PromptLine("", 0, remembered(text), 0, false);
     }
 
     /** With a line among those that can be called back. */
-    PromptLine remembering(String line) {
+    public PromptLine remembering(String line) {
         return new PromptLine(text, cursor, remembered(line), 0, selected);
     }
 
@@ -78,28 +78,28 @@ public record PromptLine(String text, int cursor, List<String> past, int recall,
         return List.copyOf(all);
     }
 
-    PromptLine backspace() {
+    public PromptLine backspace() {
         int before = before();
         return edited(text.substring(0, before) + text.substring(cursor), before);
     }
 
-    PromptLine delete() {
+    public PromptLine delete() {
         return edited(text.substring(0, cursor) + text.substring(after()), cursor);
     }
 
-    PromptLine left() {
+    public PromptLine left() {
         return at(before());
     }
 
-    PromptLine right() {
+    public PromptLine right() {
         return at(after());
     }
 
-    PromptLine home() {
+    public PromptLine home() {
         return at(0);
     }
 
-    PromptLine end() {
+    public PromptLine end() {
         return at(text.length());
     }
 
@@ -116,7 +116,7 @@ public record PromptLine(String text, int cursor, List<String> past, int recall,
     }
 
     /** Without the word in front of the cursor. */
-    PromptLine wordErased() {
+    public PromptLine wordErased() {
         int at = cursor;
         while (at > 0 && Character.isWhitespace(text.charAt(at - 1))) {
             at--;
@@ -128,12 +128,12 @@ public record PromptLine(String text, int cursor, List<String> past, int recall,
     }
 
     /** Whether calling back one line further changes nothing. */
-    boolean isOldest() {
+    public boolean isOldest() {
         return recalled(1).text().equals(text);
     }
 
     /** One line further back, or forth for a negative number. What stands there unfinished is remembered first. */
-    PromptLine recalled(int further) {
+    public PromptLine recalled(int further) {
         PromptLine from = recall == 0 && further > 0 && !text.isBlank()
                 ? new PromptLine(text, cursor, remembered(text), 1, false)
                 : this;
