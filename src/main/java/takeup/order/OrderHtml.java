@@ -52,8 +52,8 @@ public final class OrderHtml {
             .rolls { table-layout: fixed; line-height: 1.15; }
             .rolls td.number { font-size: 14pt; font-weight: bold; }
             .rolls td.process { font-size: 12.5pt; font-weight: bold; }
-            .rolls td.known b { font-size: 12.5pt; }
-            .rolls td.known span, .rolls td.dev span { font-size: 9pt; }
+            .rolls td.known b { font-size: 12.5pt; white-space: nowrap; }
+            .rolls td.known span, .rolls td.known p, .rolls td.dev span { font-size: 9pt; }
             .rolls td.film { font-size: 8pt; }
             .rolls .number { width: 24mm; }
             .rolls .yours { width: 14mm; }
@@ -79,6 +79,8 @@ public final class OrderHtml {
             .label .flags { font-size: 13pt; font-weight: bold; line-height: 1.05; }
             .label .sender { font-size: 9.5pt; font-weight: bold; white-space: nowrap; }
             .label .small { font-size: 7.5pt; }
+            .full { padding: 0.5mm 1.8mm; }
+            .full .small { font-size: 7pt; }
             .strip { display: block; width: 100%%; margin: 2mm 0; }
             .heads { columns: 2; column-gap: 6mm; margin: 0 0 2mm; }
             .heads dt { font-weight: bold; }

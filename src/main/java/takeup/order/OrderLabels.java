@@ -6,6 +6,9 @@ import takeup.text.HtmlWriter;
 
 /** Labels for the rolls of an order, three across, to be cut out and put round each roll. */
 final class OrderLabels {
+    /** Flags of more letters take a second line; the rest of the label is written closer then. */
+    private static final int ONE_LINE = 18;
+
     private static final int A_PAGE = 21;
 
     private OrderLabels() {}
@@ -30,8 +33,10 @@ final class OrderLabels {
 
     private static void label(HtmlWriter html, Order order, OrderedRoll roll) {
         String process = OrderPage.shortened(roll.atLab().process(), 24);
-        List<RollFlag> flags = roll.flags();
-        html.raw("<div class=\"label\"><p class=\"top\">")
+        String flags = OrderPage.shortened(RollFlag.words(roll.flags()), 40);
+        boolean isFull = flags.length() > ONE_LINE;
+        html.raw(isFull ? "<div class=\"label full\">" : "<div class=\"label\">")
+                .raw("<p class=\"top\">")
                 .element(
                         "b class=\"number\"",
                         roll.roll()
@@ -46,16 +51,19 @@ final class OrderLabels {
         OrderPage.development(html, roll.development());
         html.raw("</p>");
         if (!flags.isEmpty()) {
-            html.element("p class=\"flags\"", OrderPage.shortened(RollFlag.words(flags), 40));
+            html.element("p class=\"flags\"", flags);
         }
-        html.element("p class=\"sender\"", from(order))
-                .element(
+        String what = order.order() + " · EXPOSED" + (order.instructions().flies() ? " · NO X-RAYS" : "");
+        html.element("p class=\"sender\"", from(order));
+        if (!isFull) {
+            html.element("p class=\"small\"", what);
+        }
+        html.element(
                         "p class=\"small\"",
-                        order.order() + " · EXPOSED" + (order.instructions().flies() ? " · NO X-RAYS" : ""))
-                .element(
-                        "p class=\"small\"",
-                        roll.film().sizes() + " · " + roll.development().speeds() + " · "
-                                + OrderPage.shortened(roll.film().stock(), 40)
+                        (isFull ? what + " · " : "")
+                                + roll.film().sizes() + " · "
+                                + roll.development().speeds() + " · "
+                                + OrderPage.shortened(roll.film().stock(), isFull ? 14 : 40)
                                 + roll.film()
                                         .label()
                                         .batch()

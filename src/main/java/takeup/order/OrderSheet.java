@@ -226,7 +226,7 @@ final class OrderSheet {
                     html.element("span", flag.details()).raw(" ");
                 }
             }
-            roll.notes().note().ifPresent(it -> html.element("span", it));
+            roll.notes().note().ifPresent(it -> html.element("p", it));
             html.raw("</td>");
         }
         html.raw("<td class=\"film\">").element("span", sizes(roll));
