@@ -1,12 +1,14 @@
 package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,6 +77,26 @@ class LaunchTest {
         for (String asked : List.of("--version", "-V", "version")) {
             assertEquals(List.of("takeup 1.2.3 of 2026-09-12, Java 17.0.9 in " + home.resolve("java")), told(asked));
         }
+    }
+
+    /** Java knows a jar by its time and size, and those of two builds can agree. */
+    @Test
+    void anArchiveOfAnotherBuildIsPassedOverThoughItsJarLooksTheSame() throws IOException {
+        program("java/release", "JAVA_VERSION=\"17.0.9\"\n");
+        program("takeup.jar", "");
+        Files.setLastModifiedTime(home.resolve("takeup.jar"), FileTime.fromMillis(0));
+        program("lib/a.jar", "");
+        program("lib/takeup.jsa", "archive");
+        program(
+                "lib/archive.txt",
+                home.resolve("java/bin/java") + " 17.0.9 1c0ffee " + home.resolve("takeup.jar") + ":"
+                        + home.resolve("lib/a.jar") + "\ntakeup.jsa\n7\n");
+        String archive = "-XX:SharedArchiveFile=" + home.resolve("lib/takeup.jsa");
+
+        program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n1c0ffee\n");
+        assertTrue(told("rolls").contains(archive), told("rolls").toString());
+        program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n2c0ffee\n");
+        assertFalse(told("rolls").contains(archive), told("rolls").toString());
     }
 
     /** What is no name of a profile or a roll is left out, as the program leaves it out. */
