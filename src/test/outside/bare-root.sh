@@ -24,7 +24,7 @@ mirror=$(grep -rhoE '^(URIs:|deb) +https?://[^ ]*/debian/?( |$)' /etc/apt/source
     grep -oE 'https?://[^ ]+' | head -n 1 || true)
 mkdir -p "$folder"
 exec >"$folder/log" 2>&1
-debootstrap --variant=minbase "$VERSION_CODENAME" "$folder/bare" "${mirror:-http://deb.debian.org/debian}"
+debootstrap --variant=minbase "$VERSION_CODENAME" "$folder/bare" ${mirror:+"$mirror"}
 chroot "$folder/bare" /usr/sbin/useradd --create-home --shell /bin/bash newcomer
 cp -a "$folder/bare" "$folder/builds"
 cp /etc/resolv.conf /etc/hosts "$folder/builds/etc/"
