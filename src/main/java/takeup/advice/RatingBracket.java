@@ -117,8 +117,11 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
                         .anyMatch(it -> it.note()
                                 .filter(note -> note.startsWith(RatingTest.NOTE))
                                 .isPresent())
-                || s.history().withoutUndone().steps().stream()
-                        .anyMatch(it -> it.has(CameraEvent.CameraSetupChanged.class) && tellsLab(it, roll));
+                // Most rolls carry no such condition, and then a long day is not gone through at each frame.
+                || roll.conditions().stream().anyMatch(RatingBracket::isOrder)
+                        && s.history()
+                                .standingNewestFirst()
+                                .anyMatch(it -> it.has(CameraEvent.CameraSetupChanged.class) && tellsLab(it, roll));
     }
 
     private static boolean tellsLab(JournalStep step, Roll roll) {
@@ -136,8 +139,8 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
     /** Whether the setting in hand was put there since the newest frame, and is not that frame's own. */
     private static boolean isPutInHand(ShootState s, Roll roll) {
         return s.history()
-                .withoutUndone()
-                .entriesNewestFirst()
+                .standingNewestFirst()
+                .flatMap(JournalStep::entriesNewestFirst)
                 .filter(it -> isSetting(it, roll) || it.isOn(roll.id()) && it.is(RollEvent.Added.class))
                 .findFirst()
                 .filter(it -> isSetting(it, roll))

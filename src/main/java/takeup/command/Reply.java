@@ -29,8 +29,10 @@ public final class Reply {
 
     Reply(CommandContext context, List<JournalEntry> entries) {
         this.context = context;
-        this.entries = entries.isEmpty() ? entries : context.step(entries).entries();
         this.after = context.after(entries);
+        this.entries = entries.isEmpty()
+                ? entries
+                : after.history().newest().orElseThrow().entries();
     }
 
     /** The state once the entries are written. */

@@ -3,7 +3,7 @@ package takeup.history;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalLong;
 import takeup.day.DayEvent;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
@@ -76,9 +76,12 @@ public final class ClockShiftDetector {
     public Optional<ClockShift> sinceFrameOf(RollId roll) {
         Optional<ClockShift> newest = sinceFrameOrReading();
         long seconds = newest.map(ClockShift::seconds).orElse(0L);
-        Set<Long> undone = history.undone();
+        OptionalLong last = history.standingNewestFirst()
+                .filter(step -> step.entries().stream().anyMatch(it -> isFrameOrLoading(it, roll)))
+                .mapToLong(JournalStep::step)
+                .findFirst();
         for (JournalStep step : history.newestFirst()) {
-            if (!undone.contains(step.step()) && step.entries().stream().anyMatch(it -> isFrameOrLoading(it, roll))) {
+            if (last.isPresent() && last.getAsLong() == step.step()) {
                 return since(step.at(), seconds);
             }
             seconds += step.events(DayEvent.ClockShifted.class)

@@ -1,9 +1,10 @@
 package takeup.history;
 
 import java.time.LocalDate;
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -63,9 +64,33 @@ public record History(List<JournalStep> steps) {
 
     /** All steps, the newest in front. */
     public List<JournalStep> newestFirst() {
-        List<JournalStep> reversed = new ArrayList<>(steps);
-        Collections.reverse(reversed);
-        return reversed;
+        return new AbstractList<>() {
+            @Override
+            public JournalStep get(int index) {
+                return steps.get(steps.size() - 1 - index);
+            }
+
+            @Override
+            public int size() {
+                return steps.size();
+            }
+        };
+    }
+
+    /**
+     * The steps that stand, the newest in front. Who finds what is looked for among the last few pays for no more of a
+     * long day: what a step took back or put back lies behind it.
+     */
+    public Stream<JournalStep> standingNewestFirst() {
+        Map<Long, Boolean> isUndone = new HashMap<>();
+        return newestFirst().stream().filter(step -> {
+            for (int i = step.entries().size() - 1; i >= 0; i--) {
+                JournalEntry entry = step.entries().get(i);
+                entry.redoes().ifPresent(it -> isUndone.putIfAbsent(it, false));
+                entry.undoes().ifPresent(it -> isUndone.putIfAbsent(it, true));
+            }
+            return !isUndone.getOrDefault(step.step(), false);
+        });
     }
 
     /** The steps of one day. */
@@ -112,11 +137,7 @@ public record History(List<JournalStep> steps) {
 
     /** All that is written down, the newest in front. */
     public Stream<JournalEntry> entriesNewestFirst() {
-        return newestFirst().stream().flatMap(it -> {
-            List<JournalEntry> reversed = new ArrayList<>(it.entries());
-            Collections.reverse(reversed);
-            return reversed.stream();
-        });
+        return newestFirst().stream().flatMap(JournalStep::entriesNewestFirst);
     }
 
     /** All that happened of one kind, the oldest in front. */

@@ -1,6 +1,8 @@
 package takeup.history;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -22,6 +24,13 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
     /** What happened in it, of that kind. */
     public <E> Stream<E> events(Class<E> kind) {
         return entries.stream().flatMap(it -> it.as(kind).stream());
+    }
+
+    /** What is written down of it, the last in front. */
+    public Stream<JournalEntry> entriesNewestFirst() {
+        List<JournalEntry> reversed = new ArrayList<>(entries);
+        Collections.reverse(reversed);
+        return reversed.stream();
     }
 
     /** Whether anything of that kind happened in it. */

@@ -108,10 +108,14 @@ final class OpenJournals implements AutoCloseable {
         }
     }
 
-    /** Where one journal was moved or changed, the others may have been too. The step itself is on the disk by now. */
-    void mendAllIfOneWasDisplaced() {
+    /**
+     * Where one journal was moved or changed, the others may have been too. The step itself is on the disk by now.
+     *
+     * @return whether one was
+     */
+    boolean mendAllIfOneWasDisplaced() {
         if (!isOneDisplaced) {
-            return;
+            return false;
         }
         try {
             for (Map.Entry<Path, JournalFile> file : files.entrySet()) {
@@ -121,6 +125,7 @@ final class OpenJournals implements AutoCloseable {
         } catch (IOException e) {
             // again with the next step
         }
+        return true;
     }
 
     private void remark(Path path, JournalFile.Rewritten rewritten) {

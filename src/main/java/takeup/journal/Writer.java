@@ -39,6 +39,8 @@ public final class Writer implements AutoCloseable {
     private final List<RollId> reopened = new ArrayList<>();
 
     private boolean isLittleRoomReported;
+    /** The second in which folders and room were looked at last. */
+    private long lookedAt = Long.MIN_VALUE;
 
     private Writer(FileSystem drive, Archive archive, JournalPlaces places, FolderLock lock, List<String> remarks) {
         this.drive = drive;
@@ -220,9 +222,13 @@ public final class Writer implements AutoCloseable {
         }
         journals.append(batch.step(), batch.at(), texts);
         reopened.clear();
-        journals.mendAllIfOneWasDisplaced();
-        places.gone().ifPresent(remarks::add);
         places.noteNewest(batch.rolls());
+        // What is only to be told is looked for once a second, and not again for each of many quick frames.
+        if (!journals.mendAllIfOneWasDisplaced() && batch.at().toEpochSecond() == lookedAt) {
+            return;
+        }
+        lookedAt = batch.at().toEpochSecond();
+        places.gone().ifPresent(remarks::add);
         if (!isLittleRoomReported && reserve.isLow()) {
             isLittleRoomReported = true;
             remarks.add("less than 50 MB are free on this disk: free some space before it is full");

@@ -23,12 +23,17 @@ public final class JsonText {
     /** The same in an order or an exported roll, where one text may be made of several notes. */
     private static final int LONGEST_EXPORTED = 100_000;
 
+    /** Brackets in brackets. */
+    private static final int DEPTH = 32;
+    /** The digits of a number. */
+    private static final int DIGITS = 64;
+
     static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(32)
+                    .maxNestingDepth(DEPTH)
                     .maxDocumentLength(8_000_000)
                     .maxStringLength(LONGEST_EXPORTED)
-                    .maxNumberLength(64)
+                    .maxNumberLength(DIGITS)
                     .maxNameLength(200)
                     .build())
             .build();
@@ -68,6 +73,39 @@ public final class JsonText {
     /** The same for a line of some file, whose values are not asked where they stand: all of them are on line 1. */
     public static Json readLine(String line) throws NotJson {
         return read(line, LONGEST, false);
+    }
+
+    /**
+     * Whether a line that {@link #line} made is one that {@link #readLine} takes, as a look at its characters tells
+     * without reading it; no answer is false too. In such a line only words too long, a number that is none, too large
+     * or has too many digits, and brackets too deep are refused.
+     */
+    public static boolean isSurelyReadable(String line) {
+        if (line.length() > LONGEST) {
+            return false;
+        }
+        boolean isText = false;
+        int digits = 0;
+        int opened = 0;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c < ' ' || c >= 0x7f) {
+                return false;
+            }
+            if (isText) {
+                isText = c != '"';
+                i += c == '\\' ? 1 : 0;
+            } else {
+                isText = c == '"';
+                boolean isExponent = digits > 0 && (c == 'e' || c == 'E');
+                digits = c >= '0' && c <= '9' ? digits + 1 : 0;
+                opened += c == '{' || c == '[' ? 1 : 0;
+                if (isExponent || c == 'N' || c == 'I' || digits > DIGITS || opened > DEPTH) {
+                    return false;
+                }
+            }
+        }
+        return !isText;
     }
 
     /** The same for an order or an exported roll. */

@@ -107,6 +107,15 @@ public final class PromptSession {
         return Dispatcher.read(state, line, clock.now(), clock.drift(), letters);
     }
 
+    /** The state once a step is written: as the line was answered with, unless another one came between. */
+    private ShootState after(Outcome.Accepted accepted, JournalStep step) {
+        ShootState after = accepted.after();
+        boolean isNext =
+                after.history().steps().size() == state.history().steps().size() + 1
+                        && after.history().newest().equals(Optional.of(step));
+        return isNext ? after : state.and(step);
+    }
+
     private Reply save(Outcome.Accepted accepted, List<String> remarks) {
         JournalStep step = new JournalStep(state.nextStep(), clock.now(), accepted.entries());
         Optional<SaveError> saveError = store.save(step);
@@ -114,7 +123,7 @@ public final class PromptSession {
             question = Optional.empty();
             return new Reply(new Outcome.Rejected("NOT SAVED: " + saveError.get()), remarks, Optional.empty());
         }
-        state = state.and(step);
+        state = after(accepted, step);
         clock = step.isFrameOrReading() ? clock.withoutDrift() : clock;
         Optional<String> exportError = store.export(
                 accepted.export().stream().map(it -> state.rolls().get(it)).toList());

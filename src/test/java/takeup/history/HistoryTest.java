@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import takeup.day.CameraEvent;
@@ -59,6 +62,26 @@ class HistoryTest {
         assertEquals(List.of(2L), numbers(undone.withoutUndone()));
         History redone = undone.and(step(3, EVENING, new DayEvent.Redone(1)));
         assertEquals(List.of(1L, 2L, 3L), numbers(redone.withoutUndone()));
+    }
+
+    @Test
+    void backwardsTheSameStepsStandAsForwards() {
+        Random random = new Random(36);
+        for (int run = 0; run < 200; run++) {
+            History history = History.EMPTY;
+            for (int number = 1; number <= 12; number++) {
+                long earlier = 1 + random.nextInt(number);
+                int kind = earlier == number ? 0 : random.nextInt(3);
+                history = history.and(step(
+                        number,
+                        EVENING,
+                        List.of(silenced(), new DayEvent.Undone(earlier), new DayEvent.Redone(earlier))
+                                .get(kind)));
+            }
+            List<JournalStep> standing = new ArrayList<>(history.withoutUndone().steps());
+            Collections.reverse(standing);
+            assertEquals(standing, history.standingNewestFirst().toList());
+        }
     }
 
     @Test

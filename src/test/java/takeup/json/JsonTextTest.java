@@ -1,7 +1,9 @@
 package takeup.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -157,5 +159,33 @@ class JsonTextTest {
     @Test
     void aDeepNestIsRefusedRatherThanClimbed() {
         assertThrows(JsonText.NotJson.class, () -> JsonText.read("[".repeat(5000) + "]".repeat(5000)));
+    }
+
+    @Test
+    void aLineThatIsSurelyReadableIsReadAndOneThatCannotBeIsNeverCalledSo() throws JsonText.NotJson {
+        Json.Obj frame = Json.object()
+                .and("event", "frame")
+                .and("note", "NaN Infinity [[[ \\ \"quoted\" }")
+                .and("numbers", List.of(1, -0.25, 0.001))
+                .and("known", Optional.empty());
+        assertTrue(JsonText.isSurelyReadable(JsonText.line(frame)));
+        assertEquals(JsonText.line(frame), JsonText.line(JsonText.readLine(JsonText.line(frame))));
+        Json deep = Json.object();
+        for (int i = 0; i < 40; i++) {
+            deep = Json.object().and("in", deep);
+        }
+        for (Json no : List.of(
+                Json.object().and("number", Double.NaN),
+                Json.object().and("number", Double.NEGATIVE_INFINITY),
+                Json.object().and("number", 1e300),
+                Json.object().and("note", "x".repeat(20_001)),
+                deep)) {
+            assertFalse(JsonText.isSurelyReadable(JsonText.line(no)), JsonText.line(no));
+        }
+        assertFalse(JsonText.isSurelyReadable("{\"number\":1e999}"));
+        assertFalse(JsonText.isSurelyReadable("{\"note\":\"torn"));
+        assertFalse(JsonText.isSurelyReadable("{\"note\":\n1}"));
+        assertFalse(
+                JsonText.isSurelyReadable(JsonText.line(Json.object().and("note", "é"))), "not sure, so it is read");
     }
 }
