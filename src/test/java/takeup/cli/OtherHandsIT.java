@@ -151,7 +151,7 @@ class OtherHandsIT {
         shell(folder, deed);
         Map<String, String> before = sums(out);
         String data = scratch.relativize(folder).toString();
-        Installed.Ended check = Installed.run(scratch, "", List.of("check", data));
+        Installed.Ended check = InProcess.run("", List.of("check", folder.toString()));
         Installed.Ended line = line(data, "cam 645 1\nload cn400\n4 125\ncam 35\n8 125\nunload yes\n");
         assertEquals(before, sums(out), deed + ": " + line);
         List<String> said = new ArrayList<>(List.of(check.out(), check.err(), line.out(), line.err()));
@@ -170,6 +170,7 @@ class OtherHandsIT {
     @Test
     void noSingleBitOfTheRecordOfALoadingCostsTheRoll() throws Exception {
         shell(scratch, "cp -a honest flipped");
+        String folder = scratch.resolve("flipped").toString();
         Path journal = scratch.resolve("flipped/rolls/finished/R0001.journal");
         byte[] honest = Files.readAllBytes(journal);
         String text = new String(honest, StandardCharsets.UTF_8);
@@ -183,9 +184,9 @@ class OtherHandsIT {
             byte[] flipped = honest.clone();
             flipped[at] ^= 1;
             Files.write(journal, flipped);
-            Installed.Ended roll = Installed.run(scratch, "", List.of("roll", "1", "--json", "--data", "flipped"));
+            Installed.Ended roll = InProcess.run("", List.of("roll", "1", "--json", "--data", folder));
             assertEquals(before, roll.out(), "byte " + at + ": " + roll);
-            Installed.Ended check = Installed.run(scratch, "", List.of("check", "flipped"));
+            Installed.Ended check = InProcess.run("", List.of("check", folder));
             assertTrue(check.status() == 1 && check.out().contains("R0001.journal:"), "byte " + at + ": " + check);
         }
     }
@@ -197,7 +198,8 @@ class OtherHandsIT {
         shell(scratch, "cp -r " + early + " early; chmod -R u+w early");
         Path journal = scratch.resolve("early/rolls/finished/R0001.journal");
         byte[] honest = Files.readAllBytes(journal);
-        List<String> ask = List.of("roll", "1", "--json", "--data", "early");
+        List<String> ask = List.of(
+                "roll", "1", "--json", "--data", scratch.resolve("early").toString());
         String before = Installed.run(scratch, "", ask).out();
         assertTrue(before.contains("R0001"), before);
         int second = new String(honest, StandardCharsets.ISO_8859_1).indexOf('\n') + 1;
@@ -205,9 +207,10 @@ class OtherHandsIT {
             byte[] flipped = honest.clone();
             flipped[at] ^= 4;
             Files.write(journal, flipped);
-            Installed.Ended roll = Installed.run(scratch, "", ask);
+            Installed.Ended roll = InProcess.run("", ask);
             assertEquals(before, roll.out(), "byte " + at + ": " + roll);
-            Installed.Ended check = Installed.run(scratch, "", List.of("check", "early"));
+            Installed.Ended check =
+                    InProcess.run("", List.of("check", scratch.resolve("early").toString()));
             String words = "R0001.journal:2: one bit of the first record is flipped";
             assertTrue(check.status() == 1 && check.out().contains(words), "byte " + at + ": " + check);
         }
