@@ -77,6 +77,11 @@ public final class ActionTable {
                             "cost",
                             s -> List.of(finished(s), Field.words("Such as film 9.80 scans 8", "", List.of())))
                     .where(s -> !finished(s).choices().isEmpty()),
+            Action.asking(
+                            "who signed a model release",
+                            "release",
+                            s -> List.of(Field.words("Their names", "", List.of())))
+                    .where(s -> s.rollInHand().isPresent()),
             Action.asking("what the lab must know", "condition", FilmFields::condition),
             Action.of("the plan", "plan"),
             Action.asking("plan a moment", "plan", s -> RowActions.moment()),

@@ -30,6 +30,7 @@ public final class RowActions {
                         "a frame was forgotten before it",
                         ExposureFields.aperture(s),
                         ExposureFields.time(s)),
+                Choice.of("release " + n, "those on it signed a release"),
                 Choice.of("lost " + n, "it is fogged or lost"),
                 Choice.of("drop " + n, "it never happened; later ones are renumbered"));
     }
@@ -57,6 +58,7 @@ public final class RowActions {
                     Field.words("Developer, time and temperature", "", List.of())));
             all.add(Choice.of("cost " + r, "what it cost", Field.words("Such as film 9.80 scans 8", "", List.of())));
         }
+        all.add(Choice.of("release " + r, "who signed a release"));
         all.add(Choice.of("note " + r, "a note on it", Field.words("The note", "", List.of())));
         all.add(Choice.of(
                 "condition " + r,

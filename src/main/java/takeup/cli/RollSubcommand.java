@@ -1,6 +1,8 @@
 package takeup.cli;
 
 import java.io.IOException;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -52,6 +54,11 @@ final class RollSubcommand implements Callable<Integer> {
     boolean withClient;
 
     @Option(
+            names = "--with-releases",
+            description = "With --json or as text: who signed a model release; otherwise that stays on this machine.")
+    boolean withReleases;
+
+    @Option(
             names = "--ods",
             description = "As an OpenDocument spreadsheet, with -o FILE: numbers are numbers, and words stay as they "
                     + "are.")
@@ -77,6 +84,9 @@ final class RollSubcommand implements Callable<Integer> {
         if (withClient && !json) {
             throw new CommandFailed(2, "--with-client goes with --json");
         }
+        if (withReleases && (csv || ods)) {
+            throw new CommandFailed(2, "--with-releases goes with --json or text");
+        }
         RollArgument.Found found = roll.find(global);
         print(found.roll());
         return found.problems().isEmpty() ? 0 : 1;
@@ -84,16 +94,26 @@ final class RollSubcommand implements Callable<Integer> {
 
     private void print(Roll found) throws IOException {
         Console console = global.console();
-        if (withClient) {
-            output.exact(console, RollJson.textWithClient(found, Version.madeBy(global.archive())));
-        } else if (json) {
-            output.exact(console, RollJson.text(found, Version.madeBy(global.archive())));
+        if (json) {
+            output.exact(console, RollJson.text(found, Version.madeBy(global.archive()), asked()));
         } else if (ods) {
             output.bytes(OpenDocumentFile.of(RollCsv.of(found, Version.madeBy(global.archive()), new OpenDocument())));
         } else if (csv) {
             output.exact(console, RollCsv.of(found, Version.madeBy(global.archive()), table.format()));
         } else {
-            output.text(console, RollPlainText.of(found));
+            output.text(
+                    console, withReleases ? RollPlainText.withReleases(found) : RollPlainText.of(found));
         }
+    }
+
+    private Set<RollJson.Private> asked() {
+        Set<RollJson.Private> asked = EnumSet.noneOf(RollJson.Private.class);
+        if (withClient) {
+            asked.add(RollJson.Private.CLIENT);
+        }
+        if (withReleases) {
+            asked.add(RollJson.Private.RELEASES);
+        }
+        return asked;
     }
 }

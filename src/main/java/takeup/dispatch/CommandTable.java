@@ -27,6 +27,7 @@ import takeup.loading.DayEndCommand;
 import takeup.loading.DevelopedCommand;
 import takeup.loading.DevelopmentCommand;
 import takeup.loading.LoadCommand;
+import takeup.loading.ReleaseCommand;
 import takeup.loading.RewindCommand;
 import takeup.loading.RollNoteCommand;
 import takeup.loading.RoutineCommand;
@@ -102,6 +103,7 @@ public final class CommandTable {
             new RollNoteCommand(),
             new DevelopedCommand(),
             new CostCommand(),
+            new ReleaseCommand(),
             new ConditionCommand(),
             ViewCommand.SAY,
             new QuietCommand(),

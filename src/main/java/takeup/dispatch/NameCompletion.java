@@ -25,7 +25,7 @@ public record NameCompletion(String begun, List<String> fitting) {
         if (typed.indexOf(';') >= 0 || OTHERS.contains(first) || first.equals("fix") && small.contains(" roll ")) {
             return Optional.empty();
         }
-        int with = last(small, "with");
+        int with = Math.max(last(small, "with"), first.equals("release") ? "release ".length() : -1);
         int at = last(small, "at");
         if (with < 0 && at < 0) {
             return Optional.empty();

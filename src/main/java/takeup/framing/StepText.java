@@ -107,6 +107,11 @@ final class StepText {
             }
 
             @Override
+            public String released(NoteEvent.Released released) {
+                return "the release" + on;
+            }
+
+            @Override
             public String conditionNoted(NoteEvent.ConditionNoted conditioned) {
                 return "the condition" + on;
             }

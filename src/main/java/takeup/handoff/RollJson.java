@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import takeup.exposure.FilmSpeed;
 import takeup.json.Json;
 import takeup.json.JsonText;
@@ -19,6 +20,7 @@ import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Place;
+import takeup.roll.Release;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.text.IsoTime;
@@ -37,17 +39,25 @@ public final class RollJson {
         return JsonText.pretty(of(roll, madeBy));
     }
 
-    /** The same with the words about the client, for those who asked for them. */
-    public static String textWithClient(Roll roll, MadeBy madeBy) {
-        return JsonText.pretty(of(roll, madeBy, roll.assignment().flatMap(Assignment::client)));
+    /** What is private, and there only where it was asked for. */
+    public enum Private {
+        CLIENT,
+        RELEASES
     }
 
-    /** The roll in a state of any kind, as plain data, without the client. */
+    /** The same with what is private, for those who asked for it. */
+    public static String text(Roll roll, MadeBy madeBy, Set<Private> asked) {
+        return JsonText.pretty(of(roll, madeBy, asked));
+    }
+
+    /** The roll in a state of any kind, as plain data, without what is private. */
     public static Json.Obj of(Roll roll, MadeBy madeBy) {
-        return of(roll, madeBy, Optional.empty());
+        return of(roll, madeBy, Set.of());
     }
 
-    private static Json.Obj of(Roll roll, MadeBy madeBy, Optional<String> client) {
+    private static Json.Obj of(Roll roll, MadeBy madeBy, Set<Private> asked) {
+        Optional<String> client =
+                roll.assignment().flatMap(Assignment::client).filter(it -> asked.contains(Private.CLIENT));
         Film film = roll.film();
         Json.Obj json = Json.object()
                 .and("format", "takeup-roll")
@@ -86,6 +96,9 @@ public final class RollJson {
                 .and("framesExposed", roll.framesExposed())
                 .and("counterChecks", counterChecks(roll));
         later(roll, json);
+        if (asked.contains(Private.RELEASES)) {
+            json.and("releases", releases(roll));
+        }
         return json.and("loadedAt", IsoTime.of(roll.loadedAt()))
                 .and("finishedAt", roll.finishedAt().map(IsoTime::of))
                 .and(
@@ -111,6 +124,17 @@ public final class RollJson {
                     .and("difference", check.shown() - check.expected())
                     .and("since", IsoTime.of(since)));
             since = check.at();
+        }
+        return all;
+    }
+
+    private static List<Json> releases(Roll roll) {
+        List<Json> all = new ArrayList<>();
+        for (Release release : roll.releases()) {
+            all.add(Json.object()
+                    .and("name", release.name())
+                    .and("on", release.on().toString())
+                    .and("words", release.words()));
         }
         return all;
     }

@@ -16,6 +16,7 @@ import takeup.roll.ExposureResult;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
+import takeup.roll.Release;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.text.ClockText;
@@ -46,8 +47,17 @@ public final class RollPlainText {
 
     /** The roll in a state of any kind, as lines that end in a line feed. */
     public static String of(Roll roll) {
+        return of(roll, List.of());
+    }
+
+    /** The same with who signed a release, for those who asked for it. */
+    public static String withReleases(Roll roll) {
+        return of(roll, roll.releases());
+    }
+
+    private static String of(Roll roll, List<Release> releases) {
         RollPlainText text = new RollPlainText(roll);
-        List<String> lines = new ArrayList<>(text.head());
+        List<String> lines = new ArrayList<>(text.head(releases));
         lines.add("");
         if (roll.frames().isEmpty()) {
             lines.add("no frames logged");
@@ -57,7 +67,7 @@ public final class RollPlainText {
         return String.join("\n", lines) + "\n";
     }
 
-    private List<String> head() {
+    private List<String> head(List<Release> releases) {
         Film film = roll.film();
         TextTable head = new TextTable(List.of("roll", roll.id() + ", " + roll.state()), Set.of());
         roll.assignment()
@@ -117,6 +127,7 @@ public final class RollPlainText {
                                     .toList()));
         }
         roll.note().ifPresent(it -> line(head, "note", it));
+        releases.forEach(it -> line(head, "released", it.toString()));
         return head.lines();
     }
 

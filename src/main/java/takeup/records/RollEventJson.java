@@ -1,5 +1,6 @@
 package takeup.records;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import takeup.exposure.FilmSpeed;
@@ -116,6 +117,13 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
+    public Json.Obj released(NoteEvent.Released released) {
+        Json.Obj json = event("release").and("people", SceneJson.of(released.people()));
+        released.words().ifPresent(it -> json.and("words", it));
+        return json;
+    }
+
+    @Override
     public Json.Obj costNoted(NoteEvent.CostNoted noted) {
         return LabEventJson.of(noted);
     }
@@ -218,6 +226,9 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "assigned" -> new NoteEvent.ShootAssigned(SceneJson.shoot(fields));
             case "checked" -> checked(fields, text);
             case "developed" -> LabEventJson.developed(fields);
+            case "release" ->
+                new NoteEvent.Released(
+                        fields.maybeList("people").map(SceneJson::people).orElse(List.of()), fields.maybeText("words"));
             case "cost" -> LabEventJson.cost(fields, text);
             case "rewound" -> new RollEvent.Rewound();
             case "reloaded" ->

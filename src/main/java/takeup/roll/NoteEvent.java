@@ -2,9 +2,12 @@ package takeup.roll;
 
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * What was noted on a roll as a whole: words, what the lab must know, whose it is, how it was developed, what it cost.
+ * What was noted on a roll as a whole: words, what the lab must know, whose it is, how it was developed, what it cost,
+ * who signed a release.
  */
 public sealed interface NoteEvent extends RollEvent {
     /** A note on the roll. */
@@ -69,6 +72,26 @@ public sealed interface NoteEvent extends RollEvent {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.costNoted(this);
+        }
+    }
+
+    /** People signed a model release; where none is named, nobody did after all. */
+    record Released(List<String> people, Optional<String> words) implements NoteEvent {
+        public Released {
+            people = List.copyOf(people);
+        }
+
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.with(roll.notes()
+                    .released(people.stream()
+                            .map(it -> new Release(it, at.toLocalDate(), words))
+                            .toList()));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.released(this);
         }
     }
 }

@@ -60,6 +60,8 @@ public sealed interface RollEvent
 
         R costNoted(NoteEvent.CostNoted event);
 
+        R released(NoteEvent.Released event);
+
         R loadChecked(LoadChecked event);
 
         R rewound(Rewound event);

@@ -21,7 +21,7 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
     /** The words that others stand behind, for completion. */
     public static final String[] WORDS_OF_QUERY = {
         "lens", "filter", "with", "at", "judged", "since", "until", "on", "error", "over", "under", "roll", "frame",
-        "shoot", "scan"
+        "shoot", "scan", "released", "unreleased"
     };
 
     private static final List<FrameColumn> WORDS = List.of(
@@ -122,6 +122,7 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             case "frame" -> frame(words.after(word, "7"));
             case "shoot" -> text(FrameColumn.SHOOT, words.after(word, "regatta"));
             case "with" -> people(words);
+            case "released", "unreleased" -> row -> row.text(FrameColumn.RELEASE).equals(word);
             case "at" -> text(FrameColumn.PLACE, words.after(word, "boathouse"));
             default -> setting(word);
         };

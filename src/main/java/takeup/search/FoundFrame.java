@@ -20,12 +20,15 @@ public final class FoundFrame {
                 .and("back", roll.place().back())
                 .and("stock", roll.film().stock());
         for (FrameColumn column : FrameColumn.values()) {
+            if (column.sort() == FrameColumn.Sort.PRIVATE) {
+                continue;
+            }
             String text = row.text(column);
             json.and(
                     column.jsonName(),
                     switch (column.sort()) {
                         case FLAG -> !text.isEmpty();
-                        case TEXT -> text.isEmpty() ? Optional.empty() : text;
+                        case TEXT, PRIVATE -> text.isEmpty() ? Optional.empty() : text;
                         case NUMBER -> Integer.parseInt(text);
                         case DECIMAL ->
                             text.isEmpty() ? Optional.empty() : new Json.Decimal(Double.parseDouble(text), 0);

@@ -21,14 +21,17 @@ public enum FrameColumn {
     SHOOT("shoot", Sort.TEXT),
     NOTE("note", Sort.TEXT),
     SCAN("scan", Sort.TEXT),
-    VERDICT("verdict", Sort.TEXT);
+    VERDICT("verdict", Sort.TEXT),
+    /** Whether all on it signed a release: private, and in no JSON. */
+    RELEASE("release", Sort.PRIVATE);
 
     /** How a value leaves as JSON. */
     enum Sort {
         TEXT,
         NUMBER,
         DECIMAL,
-        FLAG
+        FLAG,
+        PRIVATE
     }
 
     private final String jsonName;

@@ -53,9 +53,14 @@ public record FrameRow(RollHead roll, String line) {
             value(lines, frame.note().orElse(""));
             value(lines, scans.get(i).orElse(""));
             value(lines, verdicts.get(i).map(Density::toString).orElse(""));
+            value(lines, scene.people().isEmpty() ? "" : release(roll, frame));
             lines.append('\n');
         }
         return lines.toString();
+    }
+
+    private static String release(Roll roll, Frame frame) {
+        return roll.unreleased(frame).isEmpty() ? "released" : "unreleased";
     }
 
     /** When, and how the camera was set; a blank frame had no exposure, whatever was set. */

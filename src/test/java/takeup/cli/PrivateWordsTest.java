@@ -23,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Words are planted in a shoot, and looked for in every file that leaves the program and every answer that could. */
 class PrivateWordsTest {
     private static final String CLIENT = "Zebedee";
+    private static final String SIGNED = "Ysolde";
+    private static final String KEPT = "Folderol";
     private static final String PERSON = "Ottilie";
     private static final String PLACE = "Heronsgate";
     private static final String NOTE = "Quillwort";
@@ -62,10 +64,11 @@ class PrivateWordsTest {
                 8 60
                 8 30
                 note %s on the roll
+                release %s, %s Marsh ; %s 12
                 unload yes
                 load bw400
                 8 125
-                """.formatted(PLACE, CLIENT, PERSON, NOTE, PERSON, NOTE), "line");
+                """.formatted(PLACE, CLIENT, PERSON, NOTE, PERSON, NOTE, SIGNED, PERSON, KEPT), "line");
     }
 
     private void comeBack() throws IOException {
@@ -100,6 +103,10 @@ class PrivateWordsTest {
                 "rolls --json",
                 "rolls",
                 "frames --json",
+                "find roll r1",
+                "find released --json",
+                "find unreleased",
+                "costs --csv",
                 "frames",
                 "day-end --json",
                 "day-end",
@@ -142,7 +149,9 @@ class PrivateWordsTest {
         run("", "order", "new", "1", "--yes");
         comeBack();
         Map<String, String> all = leaving();
-        assertEquals(List.of(), holding(all, CLIENT));
+        for (String word : List.of(CLIENT, SIGNED, KEPT)) {
+            assertEquals(List.of(), holding(all, word), word);
+        }
         for (String digits : COORDINATES) {
             assertEquals(List.of(), holding(all, digits), digits);
         }
@@ -157,11 +166,16 @@ class PrivateWordsTest {
                 "takeup roll 1 --json",
                 "takeup roll 1 --text",
                 "takeup roll 2 --json");
-        assertEquals(ofFrames, holding(all, PERSON), "and in no order, plan, list or paper form");
+        assertEquals(
+                ofFrames,
+                holding(all, PERSON).stream()
+                        .filter(it -> !it.startsWith("takeup find"))
+                        .toList(),
+                "and in no order, plan, list or paper form");
         assertEquals(
                 ofFrames,
                 holding(all, PLACE).stream()
-                        .filter(it -> !it.startsWith("takeup p"))
+                        .filter(it -> !it.startsWith("takeup p") && !it.startsWith("takeup find"))
                         .toList());
         assertEquals(
                 List.of(),
@@ -176,6 +190,11 @@ class PrivateWordsTest {
         comeBack();
         assertTrue(run("", "roll", "1", "--json", "--with-client").contains(CLIENT));
         assertTrue(run("", "prepare", "--json", "--with-client").contains(CLIENT));
+        for (String form : List.of("--json", "--text")) {
+            String asked = run("", "roll", "1", form, "--with-releases");
+            assertTrue(asked.contains(SIGNED) && asked.contains(KEPT), asked);
+            assertFalse(asked.contains(CLIENT), asked);
+        }
         assertTrue(run("", "order", "show", "1").contains(NOTE));
         assertTrue(run("", "order", "show", "1").contains(CLIENT));
     }

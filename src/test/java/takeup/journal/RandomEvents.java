@@ -317,7 +317,7 @@ public final class RandomEvents {
     }
 
     RollEvent ofRoll() {
-        return switch (random.nextInt(21)) {
+        return switch (random.nextInt(22)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
             case 1 -> new RollEvent.DoubleAnnounced(1 + random.nextInt(4));
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
@@ -361,6 +361,7 @@ public final class RandomEvents {
             case 19 ->
                 new NoteEvent.CostNoted(
                         one(List.of(Costs.Kind.values())), BigDecimal.valueOf(random.nextInt(100_000), 2));
+            case 20 -> new NoteEvent.Released(people(), maybe(this::words));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.Origin.values())), maybeCount());
         };
     }

@@ -37,6 +37,7 @@ class HelpTest {
         all.put("a frame", () -> Playing.two("m 5.6 125", "4 125"));
         all.put("a shoot", () -> Playing.of("cam 35", "shoot Regatta day at 59.33,18.07"));
         all.put("a filter", () -> Playing.medium("filter yellow"));
+        all.put("somebody on a frame", () -> Playing.medium("4 125 with Anna"));
         all.put("a frame taken back", () -> Playing.two("m 5.6 125", "4 125", "undo"));
         all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", "."));
         all.put("a question", () -> Playing.medium("4 125", "unload"));
