@@ -101,8 +101,7 @@ final class RollSubcommand implements Callable<Integer> {
         } else if (csv) {
             output.exact(console, RollCsv.of(found, Version.madeBy(global.archive()), table.format()));
         } else {
-            output.text(
-                    console, withReleases ? RollPlainText.withReleases(found) : RollPlainText.of(found));
+            output.text(console, withReleases ? RollPlainText.withReleases(found) : RollPlainText.of(found));
         }
     }
 

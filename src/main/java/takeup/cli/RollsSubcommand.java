@@ -89,6 +89,7 @@ final class RollsSubcommand implements Callable<Integer> {
         return Json.object()
                 .and("roll", roll.id())
                 .and("state", roll.state())
+                .and("name", roll.name())
                 .and("camera", roll.place().camera())
                 .and("back", roll.place().back())
                 .and("stock", roll.film().stock())
@@ -109,6 +110,7 @@ final class RollsSubcommand implements Callable<Integer> {
                 + roll.loadedAt().toLocalDate() + "  " + roll.film().development()
                 + (roll.state() == Roll.State.FINISHED
                         ? "  " + orders.words(roll.id().toString())
-                        : "");
+                        : "")
+                + roll.name().map(it -> "  named " + it).orElse("");
     }
 }

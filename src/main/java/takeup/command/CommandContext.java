@@ -117,18 +117,23 @@ public record CommandContext(
 
     /** A roll number, or a roll's own name, in front of other words, if one stands there. */
     public Optional<RollId> rollNumber(List<String> words) {
-        return words.isEmpty()
-                ? Optional.empty()
-                : rollNamed(words.get(0)).map(Roll::id).or(() -> RollId.parse(words.get(0)));
+        return words.isEmpty() ? Optional.empty() : rollNamed(words.get(0)).or(() -> RollId.parse(words.get(0)));
     }
 
-    /** The roll with a name of the photographer's own, among those that were read. */
-    public Optional<Roll> rollNamed(String name) {
+    /** The roll with a name of the photographer's own, finished or not. */
+    public Optional<RollId> rollNamed(String name) {
         return state.rolls().values().stream()
                 .filter(it -> it.state() != Roll.State.WITHDRAWN)
                 .filter(it ->
                         it.film().label().name().filter(name::equalsIgnoreCase).isPresent())
-                .findFirst();
+                .map(Roll::id)
+                .findFirst()
+                .or(() -> state.day().rollNamed(name).filter(it -> !isKnownOtherwise(it)));
+    }
+
+    /** Whether what was read of a roll says that it was withdrawn, or is called otherwise by now. */
+    private boolean isKnownOtherwise(RollId id) {
+        return state.rolls().containsKey(id) || !state.known().contains(id);
     }
 
     public Setting setting() {

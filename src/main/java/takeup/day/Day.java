@@ -11,6 +11,7 @@ import takeup.exposure.Light;
 import takeup.kit.Warning;
 import takeup.roll.Coordinates;
 import takeup.roll.Film;
+import takeup.roll.RollId;
 import takeup.roll.Scene;
 
 /**
@@ -166,6 +167,20 @@ public record Day(
     /** With a film as the last one that was loaded in a place. */
     public Day loaded(CameraPlace place, Film film) {
         return with(cameras.loaded(place, film));
+    }
+
+    /** With what a roll is called, of whatever day it is. */
+    public Day named(RollId roll, Optional<String> name) {
+        CamerasInUse other = cameras.named(roll, name);
+        return other == cameras ? this : with(other);
+    }
+
+    /** The roll that the photographer calls so, among the newest. */
+    public Optional<RollId> rollNamed(String name) {
+        return cameras.names().entrySet().stream()
+                .filter(it -> it.getKey().equalsIgnoreCase(name))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     Day with(CamerasInUse other) {

@@ -16,6 +16,7 @@ public sealed interface DayEvent
                 DayEvent.Carried,
                 DayEvent.GuideDismissed,
                 DayEvent.ClockShifted,
+                DayEvent.RollNamed,
                 DayEvent.RoutineSet,
                 DayEvent.Undone,
                 DayEvent.Redone,
@@ -73,6 +74,8 @@ public sealed interface DayEvent
 
         R fridgeChanged(PlanEvent.FridgeChanged event);
 
+        R rollNamed(RollNamed event);
+
         R routineSet(RoutineSet event);
 
         R paperStarted(PaperEvent.PaperStarted event);
@@ -108,7 +111,9 @@ public sealed interface DayEvent
     record RollClosed(RollId roll, CameraPlace place, Optional<Film> film) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return film.map(it -> day.loaded(place, it).with(day.bag().finished(roll)))
+            return film.map(it -> day.loaded(place, it)
+                            .named(roll, it.label().name())
+                            .with(day.bag().finished(roll)))
                     .orElse(day);
         }
 
@@ -162,6 +167,19 @@ public sealed interface DayEvent
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.clockShifted(this);
+        }
+    }
+
+    /** A finished roll got another name of the photographer's own. */
+    record RollNamed(RollId roll, String name) implements DayEvent {
+        @Override
+        public Day appliedTo(Day day) {
+            return day.named(roll, Optional.of(name));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.rollNamed(this);
         }
     }
 

@@ -16,6 +16,23 @@ import takeup.roll.Roll;
 
 /** What Tab makes of the word in front of the cursor. */
 public final class Completion {
+    /** The words behind which a roll is named. */
+    private static final List<String> OF_ROLLS = List.of(
+            "note",
+            "cost",
+            "developed",
+            "release",
+            "condition",
+            "scans",
+            "paper",
+            "load",
+            "unload",
+            "fix",
+            "insert",
+            "drop",
+            "move",
+            "lost");
+
     private Completion() {}
 
     /** The words that could stand there; empty if none is known. */
@@ -29,7 +46,28 @@ public final class Completion {
                 fitting.add(word);
             }
         }
+        if (isRoll(before)) {
+            s.day().cameras().names().keySet().stream()
+                    .filter(it -> it.regionMatches(true, 0, begun, 0, begun.length()))
+                    .forEach(fitting::add);
+        }
         return fitting;
+    }
+
+    /** Whether a roll may be named there, by its own name too. */
+    private static boolean isRoll(List<String> before) {
+        if (before.isEmpty()) {
+            return false;
+        }
+        String last = before.get(before.size() - 1);
+        return switch (before.get(0)) {
+            case "day-end" -> true;
+            case "order" -> before.size() > 1 && (last.equals("with") || last.equals("without"));
+            case "find" -> last.equals("roll");
+            default ->
+                before.size() == 1 && OF_ROLLS.contains(before.get(0))
+                        || before.size() == 2 && before.get(0).equals("fix") && last.equals("roll");
+        };
     }
 
     private static List<String> known(ShootState s, List<String> before) {

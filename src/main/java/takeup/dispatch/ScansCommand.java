@@ -30,7 +30,8 @@ final class ScansCommand implements Command {
         List<String> words = arguments.rest();
         RollId roll = words.stream()
                 .findFirst()
-                .flatMap(it -> RollId.parse(it).or(() -> RollId.parse(context.letters() + it)))
+                .flatMap(it ->
+                        context.rollNamed(it).or(() -> RollId.parse(it)).or(() -> RollId.parse(context.letters() + it)))
                 .filter(it -> context.state().known().contains(it)
                         || context.state().rolls().containsKey(it))
                 .orElseThrow(() -> new CommandRejected("the scans of which roll? such as scans r7 FOLDER"));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.OrderInstructions;
 import takeup.order.OrderedRoll;
@@ -77,7 +78,12 @@ public final class OrderWords {
     private OrderDraft rolls(String word, String rest) {
         TreeSet<String> out = new TreeSet<>(draft.leftOut());
         for (String typed : given(word, rest).split("[ ,]+")) {
-            String number = RollId.parse(typed).map(RollId::toString).orElse(typed);
+            String number = draft.source().rolls().stream()
+                    .filter(it -> it.isCalled(typed))
+                    .map(ExposedRoll::roll)
+                    .findFirst()
+                    .or(() -> RollId.parse(typed).map(RollId::toString))
+                    .orElse(typed);
             if (!draft.numbers().contains(number)) {
                 throw new CommandRejected(
                         typed + " does not wait for an order; those that do: " + String.join(", ", draft.numbers()));

@@ -102,7 +102,8 @@ public record OrderFolder(Path base, boolean isLoose) {
                 wanted,
                 made,
                 it -> made.apply(ExposedRoll.of(
-                        it.id() + ENDING, RollJson.text(it, MadeBy.version(Version.number()), Set.of(RollJson.Private.CLIENT)))));
+                        it.id() + ENDING,
+                        RollJson.text(it, MadeBy.version(Version.number()), Set.of(RollJson.Private.CLIENT)))));
     }
 
     /** The finished ones among the rolls whose numbers are wanted; what they hold is not looked at. */

@@ -130,7 +130,7 @@ public final class RollJson {
 
     private static List<Json> releases(Roll roll) {
         List<Json> all = new ArrayList<>();
-        for (Release release : roll.releases()) {
+        for (Release release : roll.notes().releases()) {
             all.add(Json.object()
                     .and("name", release.name())
                     .and("on", release.on().toString())

@@ -52,7 +52,7 @@ public final class RollPlainText {
 
     /** The same with who signed a release, for those who asked for it. */
     public static String withReleases(Roll roll) {
-        return of(roll, roll.releases());
+        return of(roll, roll.notes().releases());
     }
 
     private static String of(Roll roll, List<Release> releases) {

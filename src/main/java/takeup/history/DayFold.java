@@ -80,7 +80,8 @@ final class DayFold {
     /** What a roll's event leaves in hand: the setting of a logged frame, the film of a loading. */
     private static Day after(Day day, RollEvent event, Roll roll) {
         if (event instanceof RollEvent.Loaded loaded) {
-            return day.loaded(new CameraPlace(loaded.camera().key(), loaded.back()), loaded.film());
+            return day.loaded(new CameraPlace(loaded.camera().key(), loaded.back()), loaded.film())
+                    .named(roll.id(), loaded.film().label().name());
         }
         if (event instanceof RollEvent.Reloaded again) {
             return day.loaded(new CameraPlace(again.camera().key(), again.back()), roll.film());
@@ -88,8 +89,9 @@ final class DayFold {
         if (event instanceof RollEvent.BackMoved moved) {
             return day.loaded(new CameraPlace(moved.camera().key(), Optional.of(moved.back())), roll.film());
         }
-        if (event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN) {
-            return day.loaded(CameraPlace.of(roll), roll.film());
+        if (event instanceof RollEvent.RollCorrected) {
+            Day named = day.named(roll.id(), roll.film().label().name());
+            return roll.state() == Roll.State.OPEN ? named.loaded(CameraPlace.of(roll), roll.film()) : named;
         }
         if (event instanceof RollEvent.Added added
                 && added.origin() == RollEvent.Origin.LOGGED

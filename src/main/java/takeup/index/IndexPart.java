@@ -15,7 +15,7 @@ import takeup.roll.RollId;
 final class IndexPart {
     private static final int ROLLS = 100;
     private static final String FORMAT = "takeup-index ";
-    private static final int VERSION = 5;
+    private static final int VERSION = 6;
 
     private IndexPart() {}
 

@@ -15,7 +15,7 @@ import takeup.text.TabFields;
  * @param loading the step that loaded it, by which rolls are put in order
  */
 record RollLine(RollHead head, long loading) {
-    private static final int FIELDS = 15;
+    private static final int FIELDS = 16;
 
     static String text(Roll roll, long loading) {
         RollHead head = RollHead.of(roll);
@@ -34,6 +34,7 @@ record RollLine(RollHead head, long loading) {
                         summary.framesUsed(),
                         summary.loadedAt(),
                         summary.finishedAt(),
+                        summary.name(),
                         head.shoot(),
                         head.developed())
                 + "\n";
@@ -51,9 +52,10 @@ record RollLine(RollHead head, long loading) {
                 Integer.parseInt(fields[10]),
                 FastIsoParser.time(fields[11]).orElseThrow(IllegalArgumentException::new),
                 TabFields.optional(fields[12])
-                        .map(it -> FastIsoParser.time(it).orElseThrow(IllegalArgumentException::new)));
+                        .map(it -> FastIsoParser.time(it).orElseThrow(IllegalArgumentException::new)),
+                TabFields.optional(fields[13]));
         return new RollLine(
-                new RollHead(summary, TabFields.optional(fields[13]), TabFields.optional(fields[14])),
+                new RollHead(summary, TabFields.optional(fields[14]), TabFields.optional(fields[15])),
                 Long.parseLong(fields[1]));
     }
 

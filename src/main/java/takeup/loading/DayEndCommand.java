@@ -38,8 +38,9 @@ public final class DayEndCommand implements Command {
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
         List<String> words = arguments.rest();
-        Optional<Set<RollId>> held =
-                words.isEmpty() ? Optional.empty() : Optional.of(RollListParser.read(words, Optional.empty()));
+        Optional<Set<RollId>> held = words.isEmpty()
+                ? Optional.empty()
+                : Optional.of(RollListParser.read(words, Optional.empty(), context::rollNamed));
         RollsOfDay.unread(context.state(), context.now(), context.letters(), Set.of())
                 .ifPresent(it -> {
                     throw new CommandContext.RollNotRead(it);

@@ -59,8 +59,8 @@ public final class ReleaseCommand implements Command {
     private static String namesOf(Arguments arguments, int words) {
         String text = arguments.textAfterWords(words);
         int semicolon = arguments.line().indexOf(';') < 0 ? -1 : text.indexOf(';');
-        boolean isNoteAlone = arguments.note().isPresent()
-                && arguments.tokens().words().size() <= words;
+        boolean isNoteAlone =
+                arguments.note().isPresent() && arguments.tokens().words().size() <= words;
         return isNoteAlone ? "" : (semicolon < 0 ? text : text.substring(0, semicolon)).strip();
     }
 
@@ -102,12 +102,13 @@ public final class ReleaseCommand implements Command {
 
     private static Set<String> unsigned(Roll roll) {
         Set<String> people = new LinkedHashSet<>();
-        roll.frames().forEach(it -> people.addAll(roll.unreleased(it)));
+        roll.frames().forEach(it -> people.addAll(roll.notes().unreleased(it)));
         return people;
     }
 
     private static String words(Roll roll) {
-        List<String> signed = roll.releases().stream().map(Release::toString).toList();
+        List<String> signed =
+                roll.notes().releases().stream().map(Release::toString).toList();
         Set<String> others = unsigned(roll);
         return (signed.isEmpty() ? "nobody signed a release" : "signed by " + String.join("; ", signed))
                 + (others.isEmpty() ? "" : "; not by " + String.join(", ", others));
@@ -115,7 +116,9 @@ public final class ReleaseCommand implements Command {
 
     private static Json.Obj fields(Roll roll) {
         return CommandContext.fields(roll)
-                .and("released", roll.releases().stream().map(Release::name).toList())
+                .and(
+                        "released",
+                        roll.notes().releases().stream().map(Release::name).toList())
                 .and("unreleased", List.copyOf(unsigned(roll)));
     }
 }

@@ -21,7 +21,7 @@ final class RollNames {
                         name + " is a roll number here: a name of your own reads otherwise (as B-12)");
             }
             context.rollNamed(name).ifPresent(it -> {
-                throw new CommandRejected(name + " is the name of " + it.id() + " already");
+                throw new CommandRejected(name + " is the name of " + it + " already");
             });
         });
     }

@@ -9,6 +9,7 @@ import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
+import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.json.Json;
 import takeup.kit.Warning;
@@ -69,7 +70,13 @@ final class RollWords {
     /** Puts right what was said of a roll. */
     static Outcome.Accepted corrected(
             Roll roll, RollChange change, Function<Roll, String> text, CommandContext context) {
-        Reply reply = context.reply(context.on(roll, new RollEvent.RollCorrected(change)));
+        List<JournalEntry> entries = context.on(roll, new RollEvent.RollCorrected(change));
+        if (roll.state() == Roll.State.FINISHED) {
+            change.label()
+                    .name()
+                    .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.RollNamed(roll.id(), it))));
+        }
+        Reply reply = context.reply(entries);
         Roll now = reply.roll(roll.id());
         List<Warning> before = roll.film().warnings();
         return reply.event("fix")

@@ -10,6 +10,7 @@ import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.RollListParser;
+import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -33,20 +34,20 @@ public record RollArgument(String typed) {
     /** The roll that the photographer calls so. */
     private Optional<RollId> named(GlobalOptions global) {
         try {
-            return AllRolls.of(
-                            global.archive(),
-                            it -> it.film()
-                                    .label()
-                                    .name()
-                                    .filter(typed::equalsIgnoreCase)
-                                    .map(name -> it.id()))
-                    .rolls()
-                    .stream()
-                    .flatMap(Optional::stream)
+            return AllRolls.summaries(global.index()).rolls().stream()
+                    .filter(it -> it.state() != Roll.State.WITHDRAWN)
+                    .filter(it -> it.name().filter(typed::equalsIgnoreCase).isPresent())
+                    .map(RollSummary::id)
                     .findFirst();
         } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    /** The roll that is called so, where the word is no number or row of numbers. */
+    private Optional<RollId> nameOnly(GlobalOptions global) {
+        boolean isNumbers = typed.matches("(?i)[a-z]{0,3}\\d+(-[a-z]{0,3}\\d+)?");
+        return isNumbers ? Optional.empty() : named(global);
     }
 
     /** All numbers of several arguments, of which each may be a row of them too, {@code 4-7}. */
@@ -54,7 +55,8 @@ public record RollArgument(String typed) {
         try {
             return RollListParser.read(
                     typed.stream().map(RollArgument::typed).toList(),
-                    Optional.of(global.settings().writer()));
+                    Optional.of(global.settings().writer()),
+                    it -> new RollArgument(it).nameOnly(global));
         } catch (CommandRejected e) {
             throw new CommandFailed(2, e.getMessage());
         }

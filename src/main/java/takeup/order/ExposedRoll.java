@@ -25,6 +25,11 @@ public record ExposedRoll(
         RollFilm film,
         Exposures exposures,
         LabNotes notes) {
+    /** Whether that is the photographer's own name for it. */
+    public boolean isCalled(String name) {
+        return film.label().name().filter(name::equalsIgnoreCase).isPresent();
+    }
+
     /** A state, open, rewound, finished or withdrawn, and when the roll was loaded and unloaded. */
     record Status(String state, OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt) {}
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import takeup.roll.RollId;
 
 /** Several roll numbers as they are typed: {@code r1 r2 r4-r7}. */
@@ -18,8 +19,19 @@ public final class RollListParser {
      * @param letters those of a bare number, where one is allowed
      */
     public static Set<RollId> read(List<String> words, Optional<String> letters) {
+        return read(words, letters, name -> Optional.empty());
+    }
+
+    /** The same, where a roll may be called by a name of the photographer's own too. */
+    public static Set<RollId> read(
+            List<String> words, Optional<String> letters, Function<String, Optional<RollId>> named) {
         Set<RollId> all = new LinkedHashSet<>();
         for (String word : words) {
+            Optional<RollId> own = named.apply(word);
+            if (own.isPresent()) {
+                all.add(own.get());
+                continue;
+            }
             int dash = word.indexOf('-');
             RollId from = number(dash < 0 ? word : word.substring(0, dash), letters);
             RollId to = dash < 0 ? from : number(word.substring(dash + 1), Optional.of(from.letters()));

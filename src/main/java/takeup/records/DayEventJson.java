@@ -132,6 +132,11 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
+    public Json.Obj rollNamed(DayEvent.RollNamed named) {
+        return event("named").and("roll", named.roll()).and("name", named.name());
+    }
+
+    @Override
     public Json.Obj routineSet(DayEvent.RoutineSet set) {
         return event("routine").and("on", set.on());
     }
@@ -205,6 +210,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                         fields.count("rolls"),
                         fields.maybeText("into").map(RollEventJson::id));
             case "fridge" -> new PlanEvent.FridgeChanged(ShootPlanJson.lot(fields.inner("lot")), fields.count("rolls"));
+            case "named" -> new DayEvent.RollNamed(RollEventJson.id(fields.text("roll")), fields.text("name"));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
             case "paper" -> new PaperEvent.PaperStarted(RollEventJson.id(fields.text("roll")));
             case "paperAside" -> new PaperEvent.PaperLineRejected(fields.text("line"));

@@ -19,6 +19,7 @@ import takeup.day.Plan;
 import takeup.json.Json;
 import takeup.kit.Hold;
 import takeup.roll.Film;
+import takeup.roll.RollId;
 
 /** A day as the next one takes it over, and what is in hand, to JSON and back. */
 final class DayJson {
@@ -85,6 +86,11 @@ final class DayJson {
         if (!day.cameras().cautioned().isEmpty()) {
             json.and("flashed", List.copyOf(day.cameras().cautioned()));
         }
+        if (!day.cameras().names().isEmpty()) {
+            Json.Obj names = Json.object();
+            day.cameras().names().forEach(names::and);
+            json.and("names", names);
+        }
         if (!day.timers().isEmpty()) {
             Json.Obj timers = Json.object();
             day.timers().forEach((camera, timer) -> timers.and(camera, of(timer)));
@@ -103,6 +109,14 @@ final class DayJson {
             json.and("job", plan);
         }
         return json;
+    }
+
+    private static Map<String, RollId> names(Fields fields) {
+        Map<String, RollId> names = new LinkedHashMap<>();
+        fields.inside("names")
+                .ifPresent(all ->
+                        all.object().fields().keySet().forEach(it -> names.put(it, RollEventJson.id(all.text(it)))));
+        return names;
     }
 
     static Day day(Fields fields) {
@@ -132,7 +146,14 @@ final class DayJson {
         Optional<Fields> plan = fields.inside("job");
         return new Day(
                 new CamerasInUse(
-                        fields.inside("active").map(DayJson::place), used, backs, inHand, films, flashed, timers),
+                        fields.inside("active").map(DayJson::place),
+                        used,
+                        backs,
+                        inHand,
+                        films,
+                        flashed,
+                        timers,
+                        names(fields)),
                 new Metering(
                         fields.maybeText("meter"),
                         fields.inside("preset").map(ExposureJson::time),

@@ -6,7 +6,11 @@ import takeup.day.CameraPlace;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** One roll in the list of all of them. */
+/**
+ * One roll in the list of all of them.
+ *
+ * @param name the photographer's own name for it
+ */
 public record RollSummary(
         RollId id,
         Roll.State state,
@@ -14,7 +18,8 @@ public record RollSummary(
         FilmSummary film,
         int framesUsed,
         OffsetDateTime loadedAt,
-        Optional<OffsetDateTime> finishedAt) {
+        Optional<OffsetDateTime> finishedAt,
+        Optional<String> name) {
     /**
      * The film of a roll.
      *
@@ -38,6 +43,7 @@ public record RollSummary(
                         roll.film().framesNominal()),
                 roll.framesUsed(),
                 roll.loadedAt(),
-                roll.finishedAt());
+                roll.finishedAt(),
+                roll.film().label().name());
     }
 }

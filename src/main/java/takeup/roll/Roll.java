@@ -242,17 +242,6 @@ public record Roll(
     }
 
     /** How it was developed. */
-    public List<Release> releases() {
-        return notes.releases();
-    }
-
-    /** Who is on a frame and has signed no release. */
-    public List<String> unreleased(Frame frame) {
-        return frame.scene().people().stream()
-                .filter(it -> releases().stream().noneMatch(one -> one.name().equalsIgnoreCase(it)))
-                .toList();
-    }
-
     public Optional<DevelopedIn> developed() {
         return notes.developed();
     }

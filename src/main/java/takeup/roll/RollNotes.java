@@ -48,15 +48,25 @@ public record RollNotes(
     }
 
     RollNotes with(Costs.Kind kind, BigDecimal amount) {
-        return new RollNotes(conditions, note, assignment, developed, Optional.of(costs().with(kind, amount)), releases);
+        return new RollNotes(
+                conditions, note, assignment, developed, Optional.of(costs().with(kind, amount)), releases);
     }
 
-    /** With releases of some people, in place of those that they signed before; of nobody at all where none is named. */
+    /**
+     * With releases of some people, in place of those that they signed before; of nobody at all where none is named.
+     */
     RollNotes released(List<Release> signed) {
         List<Release> all = new ArrayList<>(releases);
         all.removeIf(before -> signed.stream().anyMatch(it -> it.name().equalsIgnoreCase(before.name())));
         all.addAll(signed);
         return new RollNotes(conditions, note, assignment, developed, paid, signed.isEmpty() ? List.of() : all);
+    }
+
+    /** Who is on a frame and has signed no release. */
+    public List<String> unreleased(Frame frame) {
+        return frame.scene().people().stream()
+                .filter(it -> releases.stream().noneMatch(one -> one.name().equalsIgnoreCase(it)))
+                .toList();
     }
 
     /** What it cost, as far as that was said. */

@@ -20,8 +20,23 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
 
     /** The words that others stand behind, for completion. */
     public static final String[] WORDS_OF_QUERY = {
-        "lens", "filter", "with", "at", "judged", "since", "until", "on", "error", "over", "under", "roll", "frame",
-        "shoot", "scan", "released", "unreleased"
+        "lens",
+        "filter",
+        "with",
+        "at",
+        "judged",
+        "since",
+        "until",
+        "on",
+        "error",
+        "over",
+        "under",
+        "roll",
+        "frame",
+        "shoot",
+        "scan",
+        "released",
+        "unreleased"
     };
 
     private static final List<FrameColumn> WORDS = List.of(
@@ -122,7 +137,8 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             case "frame" -> frame(words.after(word, "7"));
             case "shoot" -> text(FrameColumn.SHOOT, words.after(word, "regatta"));
             case "with" -> people(words);
-            case "released", "unreleased" -> row -> row.text(FrameColumn.RELEASE).equals(word);
+            case "released", "unreleased" ->
+                row -> row.text(FrameColumn.RELEASE).equals(word);
             case "at" -> text(FrameColumn.PLACE, words.after(word, "boathouse"));
             default -> setting(word);
         };
@@ -211,9 +227,9 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
     }
 
     private static Predicate<FrameRow> roll(String typed) {
-        RollId id = RollId.parse(typed)
-                .orElseThrow(() -> new IllegalArgumentException(typed + " is no roll number, such as r7"));
-        return row -> row.roll().summary().id().equals(id);
+        Optional<RollId> id = RollId.parse(typed);
+        return row -> Optional.of(row.roll().summary().id()).equals(id)
+                || row.roll().summary().name().filter(typed::equalsIgnoreCase).isPresent();
     }
 
     private static Predicate<FrameRow> frame(String typed) {
@@ -243,6 +259,7 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             RollHead roll = row.roll();
             if (roll.summary().film().stock().equals(word)
                     || roll.summary().place().camera().equals(word)
+                    || FrameRow.has(roll.summary().name().orElse(""), word)
                     || FrameRow.has(roll.summary().film().stockName(), word)
                     || FrameRow.has(roll.developed().orElse(""), word)) {
                 return true;

@@ -60,7 +60,7 @@ public record FrameRow(RollHead roll, String line) {
     }
 
     private static String release(Roll roll, Frame frame) {
-        return roll.unreleased(frame).isEmpty() ? "released" : "unreleased";
+        return roll.notes().unreleased(frame).isEmpty() ? "released" : "unreleased";
     }
 
     /** When, and how the camera was set; a blank frame had no exposure, whatever was set. */

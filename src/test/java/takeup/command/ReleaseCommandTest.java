@@ -41,7 +41,7 @@ class ReleaseCommandTest {
         Shooting day = shot();
         day.type("release Ben");
         day.type("release Ben ; box 12");
-        assertEquals(1, day.roll("R0001").releases().size());
+        assertEquals(1, day.roll("R0001").notes().releases().size());
         assertTrue(day.type("undo").startsWith("Undone: the release of R0001"));
         assertTrue(day.type("release nobody").contains("nobody signed a release"));
     }

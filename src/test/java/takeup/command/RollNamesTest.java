@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import takeup.dispatch.Completion;
 import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollPlainText;
@@ -70,5 +72,15 @@ class RollNamesTest {
         assertFalse(RollJson.text(shooting.roll("R0003"), MadeBy.version("1")).contains("\"name\" : \"B"));
         shooting.type("fix roll batch 4712");
         assertEquals(Optional.of("4712"), label(shooting, "R0003").batch());
+    }
+
+    @Test
+    void tabKnowsThemWhereARollIsNamed() {
+        Shooting shooting = Shooting.of("cam 645", "load cn400 as B-12", "unload yes", "load cn400 as Boat");
+        assertEquals(List.of("B-12"), Completion.of(shooting.situation(), "note b-"));
+        assertEquals(List.of("B-12", "Boat"), Completion.of(shooting.situation(), "day-end r1 b"));
+        assertEquals(List.of(), Completion.of(shooting.situation(), "note b-12 b"));
+        shooting.type("fix roll r1 as C-1");
+        assertEquals(List.of("C-1"), Completion.of(shooting.situation(), "condition c-"));
     }
 }

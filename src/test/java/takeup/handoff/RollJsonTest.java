@@ -13,8 +13,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -73,7 +73,8 @@ class RollJsonTest {
                 .roll();
         check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");
         check(Rolls.loaded().roll(), "shoot", "{\"name\":null,\"date\":\"2026-09-12\",\"client\":null}");
-        assertTrue(JsonText.line(JsonText.read(RollJson.text(roll, MadeBy.version("1.0.0"), Set.of(RollJson.Private.CLIENT))))
+        assertTrue(JsonText.line(
+                        JsonText.read(RollJson.text(roll, MadeBy.version("1.0.0"), Set.of(RollJson.Private.CLIENT))))
                 .contains("\"client\":\"Harriet Ruder\""));
         for (String text : new String[] {
             RollJson.text(roll, MadeBy.version("1.0.0")),

@@ -107,7 +107,7 @@ class ArchiveIndexTest {
     private void writePart(String body) throws IOException {
         CRC32 sum = new CRC32();
         sum.update(body.getBytes(StandardCharsets.UTF_8));
-        Files.writeString(part(), "takeup-index 5 find 1 " + Long.toHexString(sum.getValue()) + "\n" + body);
+        Files.writeString(part(), "takeup-index 6 find 1 " + Long.toHexString(sum.getValue()) + "\n" + body);
     }
 
     @Test
@@ -176,7 +176,7 @@ class ArchiveIndexTest {
     void anotherVersionMakesItsOwn() throws IOException {
         List<IndexedRoll> read = all(index("1"));
         assertEquals(read, all(index("2")));
-        assertTrue(Files.readString(part()).startsWith("takeup-index 5 find 2 "));
+        assertTrue(Files.readString(part()).startsWith("takeup-index 6 find 2 "));
         assertEquals(List.of(), told);
     }
 

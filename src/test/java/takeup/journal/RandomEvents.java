@@ -367,7 +367,7 @@ public final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(26)) {
+        return switch (random.nextInt(27)) {
             case 0 -> new CameraEvent.CameraSelected(place());
             case 1 -> new CameraEvent.MeterSelected(words(), maybe(this::time));
             case 2 ->
@@ -394,6 +394,7 @@ public final class RandomEvents {
             case 18 -> new PlanEvent.MomentPlanned(moment());
             case 15 -> new PlanEvent.MomentDropped(1 + random.nextInt(99));
             case 16 -> new PlanEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
+            case 26 -> new DayEvent.RollNamed(roll(), "B-" + random.nextInt(99));
             case 25 -> new PlanEvent.FridgeChanged(lot(), random.nextInt(40) - 20);
             case 19 -> new DayEvent.RoutineSet(random.nextBoolean());
             case 20 -> new PaperEvent.PaperStarted(roll());
@@ -423,7 +424,11 @@ public final class RandomEvents {
             flashed.add(one(CAMERAS).key());
             timers.put(one(CAMERAS).key(), timer());
         }
-        CamerasInUse cameras = new CamerasInUse(maybe(this::place), used, backs, hands, films, flashed, timers);
+        Map<String, RollId> names = new LinkedHashMap<>();
+        for (int more = random.nextInt(4); more > 0; more--) {
+            names.put("B-" + random.nextInt(1000), roll());
+        }
+        CamerasInUse cameras = new CamerasInUse(maybe(this::place), used, backs, hands, films, flashed, timers, names);
         Metering metering = new Metering(maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash));
         Plan plan = Plan.NONE;
         Bag bag = Bag.NONE;

@@ -295,6 +295,7 @@ class DayEndTest {
                 line.film(),
                 line.framesUsed(),
                 line.loadedAt(),
-                line.finishedAt());
+                line.finishedAt(),
+                line.name());
     }
 }

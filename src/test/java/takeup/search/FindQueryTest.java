@@ -42,6 +42,7 @@ class FindQueryTest {
                         new RollSummary.FilmSummary(stock, name, 400, "NORMAL", 36),
                         2,
                         OffsetDateTime.parse("2026-05-03T09:00+02:00"),
+                        Optional.empty(),
                         Optional.empty()),
                 Optional.of(shoot),
                 Optional.of("fine-grain 1+1, 9m45s at 20C"));
@@ -103,7 +104,7 @@ class FindQueryTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "  ", "since may", "since 2026-13", "judged bad", "error 1", "over much", "lens", "roll x"})
+            strings = {"", "  ", "since may", "since 2026-13", "judged bad", "error 1", "over much", "lens", "roll"})
     void whatCannotBeReadIsRefusedWithAnExample(String typed) {
         String why = assertThrows(IllegalArgumentException.class, () -> FindQuery.of(typed))
                 .getMessage();
