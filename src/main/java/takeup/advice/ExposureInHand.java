@@ -100,6 +100,20 @@ public final class ExposureInHand {
                 .filter(LongExposure::isNeeded);
     }
 
+    /** Whether the time in hand is too long for the hand, no tripod is there, and nobody silenced that. */
+    public static Optional<Warning> handHeld(ShootState s) {
+        Setting setting = s.inHand().setting();
+        boolean isSilenced = s.day().silenced().contains(Warning.Code.HAND_HELD);
+        if (isSilenced
+                || setting.tripod()
+                || setting.time().isEmpty()
+                || s.rollInHand().isEmpty()) {
+            return Optional.empty();
+        }
+        return s.cameraInHand()
+                .flatMap(it -> ExposureWarnings.handHeld(setting.time().get(), it, setting.focalMm()));
+    }
+
     private static LightPath path(ShootState s) {
         return ExposureResult.path(
                 s.rollInHand().orElseThrow().film(), s.inHand().setting());

@@ -41,17 +41,26 @@ public final class ExposureWarnings {
         if (flash) {
             sync(time, camera).ifPresent(into::add);
         }
-        if (!tripod && focalMm.isPresent()) {
-            double limit = camera.handHeldLimit(focalMm.getAsDouble());
-            if (Stops.above(time.stops(), Stops.of(limit) + NEAR_ENOUGH) && !Stops.above(time.stops(), 0)) {
-                into.add(new Warning(
-                        Warning.Code.HAND_HELD,
-                        time + " is long for the hand: the rule for "
-                                + Plain.number(focalMm.getAsDouble()) + " mm on " + camera.frameSize() + " is "
-                                + ExposureTime.words(limit)
-                                + "; a tripod lifts it (tripod on)"));
-            }
+        if (!tripod) {
+            handHeld(time, camera, focalMm).ifPresent(into::add);
         }
+    }
+
+    /** Whether a time is too long for the hand by the rule for the focal length; past a second nobody need be told. */
+    public static Optional<Warning> handHeld(ExposureTime time, Camera camera, OptionalDouble focalMm) {
+        if (focalMm.isEmpty()) {
+            return Optional.empty();
+        }
+        double limit = camera.handHeldLimit(focalMm.getAsDouble());
+        if (!Stops.above(time.stops(), Stops.of(limit) + NEAR_ENOUGH) || Stops.above(time.stops(), 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                Warning.Code.HAND_HELD,
+                time + " is long for the hand: the rule for "
+                        + Plain.number(focalMm.getAsDouble()) + " mm on " + camera.frameSize() + " is "
+                        + ExposureTime.words(limit)
+                        + "; a tripod lifts it (tripod on)"));
     }
 
     /** Whether a time is faster than the flash sync. */

@@ -3,6 +3,7 @@ package takeup.panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.advice.ExposureInHand;
 import takeup.advice.StandingWarnings;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
@@ -34,6 +35,8 @@ public final class StatusWords {
         state.day().paper().ifPresent(it -> words.add(TextFit.plate("PAPER OF " + it.roll() + ", done ends it")));
         RatingText.nextCard(state).map(TextFit::plate).ifPresent(words::add);
         StatusText.reciprocity(state).map(TextFit::plate).ifPresent(words::add);
+        ExposureInHand.handHeld(state)
+                .ifPresent(it -> words.add(TextFit.plate(it.code().standing())));
         SetupText.marks(state.inHand()).forEach(it -> words.add(StyledText.strong(it)));
         state.day().showing().scene().ifPresent(it -> addScene(it, words));
         return words;

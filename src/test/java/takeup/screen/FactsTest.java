@@ -278,6 +278,19 @@ class FactsTest {
         assertEquals(2 + 2 + 4, grid.cursorColumn());
     }
 
+    /** What the hand cannot hold is said beside the pair, not only in its row of the table. */
+    @Test
+    void aTimeTooLongForTheHandStandsAsAWarningUntilThereIsATripod() {
+        Playing day = Playing.two("m 5.6 2");
+        shows("HAND-HELD", day.shoot(), LARGE);
+        day.press(Key.pasted("tripod on"), Key.of(Key.Name.ENTER));
+        for (Size size : LARGE) {
+            assertFalse(Screen.render(day.shoot(), size.columns(), size.rows())
+                    .text()
+                    .contains("HAND-HELD"));
+        }
+    }
+
     /** The filter by its name and no more, once, and a lens that is not the body's first. */
     @Test
     void aFramesRowNamesItsFilterAndItsLensOnce() {
