@@ -9,8 +9,13 @@ final class IntervalJson {
 
     static Json.Obj of(ConfidenceInterval interval) {
         return Json.object()
-                .and("estimate", Json.digits(interval.estimate(), 4))
-                .and("low", Json.digits(interval.low(), 4))
-                .and("high", Json.digits(interval.high(), 4));
+                .and("estimate", figure(interval.estimate()))
+                .and("low", figure(interval.low()))
+                .and("high", figure(interval.high()));
+    }
+
+    /** What a sum left of nothing is nothing. */
+    private static Json figure(double value) {
+        return Json.digits(Math.abs(value) < 1e-9 ? 0 : value, 4);
     }
 }
