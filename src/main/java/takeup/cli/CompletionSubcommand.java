@@ -22,7 +22,7 @@ import takeup.text.Nearest;
         description = {"Prints what lets a shell complete commands, options, keys of profiles and roll numbers."},
         footer = {
             "",
-            "The first line goes into ~/.bashrc; zsh has the same in ~/.zshrc, after compinit.",
+            "The line for bash goes into ~/.bashrc; zsh has the same in ~/.zshrc, after compinit.",
             "",
             "For example:",
             "  eval \"$(takeup completion bash)\"",

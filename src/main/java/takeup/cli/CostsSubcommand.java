@@ -41,7 +41,7 @@ final class CostsSubcommand implements Callable<Integer> {
     @Option(names = "--by", paramLabel = "WHAT", description = "shoot, roll or month.")
     String by = "shoot";
 
-    @Option(names = "--csv", description = "As a table for a spreadsheet.")
+    @Option(names = "--csv", description = "As CSV, for a spreadsheet.")
     boolean csv;
 
     /** Sums of a group; a kind that nothing is known of is 0. */

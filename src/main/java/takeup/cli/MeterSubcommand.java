@@ -53,28 +53,28 @@ final class MeterSubcommand implements Callable<Integer> {
             description = "As behind m: 5.6 125, ev11.3, low 5.6 125 and 11 125, 2500lx, sky shade.")
     List<String> reading;
 
-    @Option(names = "--camera", paramLabel = "K", description = "The camera's key.")
+    @Option(names = "--camera", paramLabel = "KEY", description = "The camera's key.")
     String camera;
 
-    @Option(names = "--lens", paramLabel = "K", description = "The lens's key.")
+    @Option(names = "--lens", paramLabel = "KEY", description = "The lens's key.")
     String lens;
 
-    @Option(names = "--stock", paramLabel = "K", description = "The stock's key.")
+    @Option(names = "--stock", paramLabel = "KEY", description = "The stock's key.")
     String stock;
 
     @Option(names = "--ei", paramLabel = "EI", description = "The exposure index; else the stock's usual one.")
     String index;
 
-    @Option(names = "--meter", paramLabel = "K", description = "The meter's key.")
+    @Option(names = "--meter", paramLabel = "KEY", description = "The meter's key.")
     String meter;
 
-    @Option(names = "--hold", paramLabel = "V", description = "Keeps an aperture or a time: f2.8, 1/250.")
+    @Option(names = "--hold", paramLabel = "VALUE", description = "Keeps an aperture or a time: f2.8, 1/250.")
     String hold;
 
-    @Option(names = "--bias", paramLabel = "S", description = "Deliberate deviation in stops, with its sign: +1/3.")
+    @Option(names = "--bias", paramLabel = "STOPS", description = "Deliberate deviation in stops, with its sign: +1/3.")
     String bias;
 
-    @Option(names = "--filter", paramLabel = "F", description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
+    @Option(names = "--filter", paramLabel = "FILTER", description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
     List<String> filters = List.of();
 
     @Option(names = "--extension", paramLabel = "MM", description = "From lens to film, the whole draw, in mm.")
@@ -85,7 +85,7 @@ final class MeterSubcommand implements Callable<Integer> {
 
     @Option(
             names = "--distance",
-            paramLabel = "D",
+            paramLabel = "DISTANCE",
             description = "The subject's distance: 3m, 10ft; 2m-inf gives the aperture.")
     String distance;
 

@@ -70,6 +70,17 @@ final class RollSubcommand implements Callable<Integer> {
     @Mixin
     OutputOption output;
 
+    /** The command with nothing but these. */
+    static RollSubcommand of(GlobalOptions global, RollArgument roll, boolean isJson) {
+        RollSubcommand command = new RollSubcommand();
+        command.global = global;
+        command.roll = roll;
+        command.json = isJson;
+        command.table = new CsvOptions();
+        command.output = new OutputOption();
+        return command;
+    }
+
     @Override
     public Integer call() throws IOException {
         if (Stream.of(json, csv, ods, text).filter(it -> it).count() > 1) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
@@ -49,6 +50,21 @@ public final class Subcommands {
      * one that is named is built alone; what cannot be read with it goes to all of them, which know what to say.
      */
     public static int run(String[] arguments, Console console) {
+        return PlainLine.run(arguments, console).orElseGet(() -> parse(arguments, console));
+    }
+
+    /** Calls the command of a line that was read by hand. */
+    static int call(Console console, PlainLine line) {
+        Subcommands commands = new Subcommands(console);
+        RootCommand root = commands.root();
+        try {
+            return line.command(root).call();
+        } catch (Exception | Error e) {
+            return commands.failed(e, root);
+        }
+    }
+
+    private static int parse(String[] arguments, Console console) {
         Subcommands commands = new Subcommands(console);
         Optional<Class<?>> named = named(arguments);
         CommandLine line = named.map(it -> commands.build(List.of(it))).orElseGet(commands::buildAll);
@@ -69,13 +85,25 @@ public final class Subcommands {
                 .map(commands::get);
     }
 
+    private RootCommand root() {
+        return new RootCommand(console, new AllCommands(this), Subcommands::run);
+    }
+
+    /** No lambda: Java would look up what it answers with, and load a part of picocli for a line that needs none. */
+    private record AllCommands(Subcommands commands) implements Supplier<CommandSpec> {
+        @Override
+        public CommandSpec get() {
+            return commands.buildAll().getCommandSpec();
+        }
+    }
+
     private CommandLine buildAll() {
         return build(PartOfDay.commands().values());
     }
 
     private CommandLine build(Collection<Class<?>> commands) {
         CommandLine line =
-                new CommandLine(new RootCommand(console, () -> buildAll().getCommandSpec(), Subcommands::run));
+                new CommandLine(root());
         commands.forEach(line::addSubcommand);
         line.registerConverter(RollArgument.class, RollArgument::new);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
@@ -89,7 +117,7 @@ public final class Subcommands {
             console.error(UsageErrors.hint(problem));
             return 2;
         });
-        line.setExecutionExceptionHandler((problem, command, result) -> failed(problem, line));
+        line.setExecutionExceptionHandler((problem, command, result) -> failed(problem, line.getCommand()));
         return line;
     }
 
@@ -115,11 +143,11 @@ public final class Subcommands {
         try {
             return line.execute(arguments);
         } catch (RuntimeException | Error e) {
-            return crashed(e, line);
+            return crashed(e, line.getCommand());
         }
     }
 
-    private int failed(Exception problem, CommandLine line) {
+    private int failed(Throwable problem, RootCommand root) {
         if (problem instanceof IOException io) {
             console.error(IoErrorText.words(io));
             return 1;
@@ -132,11 +160,10 @@ public final class Subcommands {
             console.error(why.getMessage());
             return why.status();
         }
-        return crashed(problem, line);
+        return crashed(problem, root);
     }
 
-    private int crashed(Throwable mistake, CommandLine line) {
-        RootCommand root = line.getCommand();
+    private int crashed(Throwable mistake, RootCommand root) {
         CrashReport.write(mistake, root.folderForReports(), Clock.wall().truncatedTo(ChronoUnit.SECONDS))
                 .forConsole()
                 .forEach(console::error);

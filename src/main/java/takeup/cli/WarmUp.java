@@ -3,6 +3,7 @@ package takeup.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InterruptedIOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,14 +19,19 @@ import takeup.terminal.Terminal;
 import takeup.terminal.TerminalEnvironment;
 
 /**
- * {@code takeup --warm}: starts the screen once without showing it, on a roll in a temporary folder. The start script
- * has Java write down meanwhile what was loaded, so that later starts find it ready.
+ * {@code takeup --warm}: starts the screen without showing it, on a roll in a temporary folder, and asks the quick
+ * commands about it. The start script has Java write down meanwhile what was loaded, so that later starts find it
+ * ready.
  */
 final class WarmUp {
     /** A word completed and cleared, a camera, a film, a reading, frames, the views; then the screen ends. */
     private static final String KEYS = "fr\t\u0015"
             + "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\nm 5.6 1\nm 5.6 125\n"
             + ".\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
+
+    /** None that needs picocli: Java 17 fails on classes as old as its own in an archive. */
+    private static final List<String> QUICK = List.of(
+            "paths", "rolls", "rolls --json", "frames", "frames --json", "roll 1", "roll 1 --json", "day-end", "check");
 
     /**
      * Keys as somebody types them: each is drawn before the next. All at once they would be a paste, and what the very
@@ -78,6 +84,7 @@ final class WarmUp {
                         return status;
                     }
                 }
+                ask(folder);
                 return 0;
             } finally {
                 delete(folder);
@@ -86,6 +93,15 @@ final class WarmUp {
             out.error("the warm-up could not be done: " + IoErrorText.words(e));
             return 1;
         }
+    }
+
+    /** What they answer is read by nobody. */
+    private static void ask(Path folder) {
+        Console nobody = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Map.of());
+        for (String line : QUICK) {
+            PlainLine.run((line + " --data=" + folder).split(" "), nobody);
+        }
+        PlainLine.run(new String[] {"keys"}, nobody);
     }
 
     private static void delete(Path folder) throws IOException {

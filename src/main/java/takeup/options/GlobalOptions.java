@@ -73,6 +73,11 @@ public abstract class GlobalOptions {
         return console;
     }
 
+    /** As if this data folder had been typed. */
+    public final void dataIn(String folder) {
+        data = folder;
+    }
+
     /** The data folder as it was typed; empty where the usual one is meant. */
     public final Optional<String> typedFolder() {
         return Optional.ofNullable(data);

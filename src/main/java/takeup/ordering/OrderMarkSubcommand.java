@@ -20,7 +20,7 @@ import takeup.text.Nearest;
 /** {@code takeup order mark}: how far an order, or some of its rolls, have come. */
 @Command(
         name = "mark",
-        description = "Says where an order is: sent, scans (they are back), negatives (they are back), or ordered "
+        description = "Notes where an order is: sent, scans (they are back), negatives (they are back), or ordered "
                 + "(it is still here).",
         footer = {
             "",

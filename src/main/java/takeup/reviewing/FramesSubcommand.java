@@ -38,6 +38,14 @@ public final class FramesSubcommand implements Callable<Integer> {
                     + "writer, for a query engine. No file there is ever rewritten.")
     String partition;
 
+    /** The command with nothing but these. */
+    public static FramesSubcommand of(GlobalOptions global, boolean isJson) {
+        FramesSubcommand frames = new FramesSubcommand();
+        frames.global = global;
+        frames.json = isJson;
+        return frames;
+    }
+
     @Override
     public Integer call() throws IOException {
         Console console = global.console();

@@ -53,7 +53,7 @@ public final class ReviewSubcommand implements Callable<Integer> {
 
     @Option(
             names = "--stock",
-            paramLabel = "K",
+            paramLabel = "KEY",
             description = "With --rate: the stock's key, where several ratings are proposed.")
     String stock;
 

@@ -58,7 +58,7 @@ public final class ScansSubcommand implements Callable<Integer> {
             description = "The folder that came back; left out, what was accepted is shown.")
     String folder;
 
-    @Option(names = "--text", description = "Prints, also on a terminal.")
+    @Option(names = "--text", description = "As text to read, on a terminal too.")
     boolean text;
 
     @Mixin

@@ -1,0 +1,59 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Which command lines are read by hand; that they answer as the others do is shown by the tests of each command. */
+class PlainLineTest {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "rolls",
+                "rolls --json",
+                "rolls --data here",
+                "--data here rolls --json",
+                "--data=here roll r7 --json",
+                "roll R0001",
+                "frames --json",
+                "paths --data=/tmp/a",
+                "check",
+                "day-end --json",
+                "keys --json"
+            })
+    void isReadByHand(String line) {
+        assertEquals(true, PlainLine.of(line.split(" ")).isPresent(), line);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "rolls --jsn",
+                "rolls --json --json",
+                "--json rolls",
+                "rolls here",
+                "rolls --data",
+                "rolls --data --json",
+                "rolls --data=",
+                "rolls --data a --data b",
+                "rolls --help",
+                "rolls -h",
+                "roll",
+                "roll 1 2",
+                "roll --csv 1",
+                "roll -1",
+                "paths --json",
+                "check backup",
+                "keys --data here",
+                "frames --partition x",
+                "day-end 1-3",
+                "order",
+                "help",
+                "--ascii rolls"
+            })
+    void isLeftToTheOthers(String line) {
+        assertEquals(false, PlainLine.of(line.split(" ")).isPresent(), line);
+    }
+}
