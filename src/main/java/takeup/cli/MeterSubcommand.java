@@ -74,7 +74,10 @@ final class MeterSubcommand implements Callable<Integer> {
     @Option(names = "--bias", paramLabel = "STOPS", description = "Deliberate deviation in stops, with its sign: +1/3.")
     String bias;
 
-    @Option(names = "--filter", paramLabel = "FILTER", description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
+    @Option(
+            names = "--filter",
+            paramLabel = "FILTER",
+            description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
     List<String> filters = List.of();
 
     @Option(names = "--extension", paramLabel = "MM", description = "From lens to film, the whole draw, in mm.")

@@ -20,6 +20,7 @@ import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.Version;
+import takeup.options.PlainLine;
 import takeup.options.RollArgument;
 
 /**
@@ -50,7 +51,7 @@ public final class Subcommands {
      * one that is named is built alone; what cannot be read with it goes to all of them, which know what to say.
      */
     public static int run(String[] arguments, Console console) {
-        return PlainLine.run(arguments, console).orElseGet(() -> parse(arguments, console));
+        return QuickCommands.run(arguments, console).orElseGet(() -> parse(arguments, console));
     }
 
     /** Calls the command of a line that was read by hand. */
@@ -58,7 +59,7 @@ public final class Subcommands {
         Subcommands commands = new Subcommands(console);
         RootCommand root = commands.root();
         try {
-            return line.command(root).call();
+            return QuickCommands.of(line, root).call();
         } catch (Exception | Error e) {
             return commands.failed(e, root);
         }
@@ -102,8 +103,7 @@ public final class Subcommands {
     }
 
     private CommandLine build(Collection<Class<?>> commands) {
-        CommandLine line =
-                new CommandLine(root());
+        CommandLine line = new CommandLine(root());
         commands.forEach(line::addSubcommand);
         line.registerConverter(RollArgument.class, RollArgument::new);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);

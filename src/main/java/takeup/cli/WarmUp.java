@@ -99,9 +99,9 @@ final class WarmUp {
     private static void ask(Path folder) {
         Console nobody = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Map.of());
         for (String line : QUICK) {
-            PlainLine.run((line + " --data=" + folder).split(" "), nobody);
+            QuickCommands.run((line + " --data=" + folder).split(" "), nobody);
         }
-        PlainLine.run(new String[] {"keys"}, nobody);
+        QuickCommands.run(new String[] {"keys"}, nobody);
     }
 
     private static void delete(Path folder) throws IOException {

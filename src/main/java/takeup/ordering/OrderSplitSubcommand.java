@@ -38,8 +38,7 @@ final class OrderSplitSubcommand implements Callable<Integer> {
     @Option(
             names = "--moment",
             paramLabel = "TIMES",
-            description = "A moment that must not be lost: \"16:30-16:45 finish\", or with "
-                    + "its date in front.")
+            description = "A moment that must not be lost: \"16:30-16:45 finish\", or with " + "its date in front.")
     List<String> moments = List.of();
 
     @Option(

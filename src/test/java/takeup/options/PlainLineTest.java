@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.options;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,0 +1,60 @@
+package takeup.cli;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import takeup.console.Console;
+import takeup.options.JsonOption;
+import takeup.options.PlainLine;
+import takeup.options.RollArgument;
+import takeup.reviewing.FramesSubcommand;
+
+/** The commands of lines that are read by hand. */
+final class QuickCommands {
+    private QuickCommands() {}
+
+    /** Does what the line asks for; its exit status, or empty where it is no such line. */
+    static Optional<Integer> run(String[] arguments, Console console) {
+        return PlainLine.of(arguments).map(it -> Subcommands.call(console, it));
+    }
+
+    /** The command, ready to be called. */
+    static Callable<Integer> of(PlainLine line, RootCommand root) {
+        line.data().ifPresent(root::dataIn);
+        switch (line.name()) {
+            case "rolls" -> {
+                RollsSubcommand rolls = new RollsSubcommand();
+                rolls.global = root;
+                rolls.json = JsonOption.asked(line.isJson());
+                return rolls;
+            }
+            case "frames" -> {
+                return FramesSubcommand.of(root, line.isJson());
+            }
+            case "day-end" -> {
+                DayEndSubcommand end = new DayEndSubcommand();
+                end.global = root;
+                end.json = JsonOption.asked(line.isJson());
+                return end;
+            }
+            case "paths" -> {
+                PathsSubcommand paths = new PathsSubcommand();
+                paths.global = root;
+                return paths;
+            }
+            case "check" -> {
+                CheckSubcommand check = new CheckSubcommand();
+                check.global = root;
+                return check;
+            }
+            case "keys" -> {
+                KeysSubcommand keys = new KeysSubcommand();
+                keys.global = root;
+                keys.json = JsonOption.asked(line.isJson());
+                return keys;
+            }
+            default -> {
+                return RollSubcommand.of(root, new RollArgument(line.words().get(1)), line.isJson());
+            }
+        }
+    }
+}

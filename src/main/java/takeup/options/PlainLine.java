@@ -1,0 +1,58 @@
+package takeup.options;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The usual command lines of the quick commands, read by hand: {@code rolls --json}, {@code roll 7 --data DIR}. Getting
+ * picocli ready takes longer than their answer. Whatever else stands on a line is left to it.
+ *
+ * @param words all that is no option
+ * @param data the data folder that was typed
+ */
+public record PlainLine(List<String> words, boolean isJson, Optional<String> data) {
+    private static final String DATA = "--data";
+
+    /** What the line asks for; empty where it is no such line. */
+    public static Optional<PlainLine> of(String[] arguments) {
+        List<String> words = new ArrayList<>();
+        boolean isJson = false;
+        Optional<String> data = Optional.empty();
+        for (int i = 0; i < arguments.length; i++) {
+            String argument = arguments[i];
+            boolean isData = argument.equals(DATA) && i + 1 < arguments.length || argument.startsWith(DATA + "=");
+            if (isData && data.isEmpty()) {
+                data = Optional.of(argument.equals(DATA) ? arguments[++i] : argument.substring(DATA.length() + 1));
+                if (data.get().isBlank()
+                        || data.get().startsWith("-")
+                        || data.get().startsWith("\"")) {
+                    return Optional.empty();
+                }
+            } else if (argument.equals("--json") && !isJson && !words.isEmpty()) {
+                isJson = true;
+            } else if (argument.matches("[a-zA-Z0-9][a-zA-Z0-9-]*")) {
+                words.add(argument);
+            } else {
+                return Optional.empty();
+            }
+        }
+        PlainLine line = new PlainLine(words, isJson, data);
+        return line.isKnown() ? Optional.of(line) : Optional.empty();
+    }
+
+    /** The command; blank where there is none. */
+    public String name() {
+        return words.isEmpty() ? "" : words.get(0);
+    }
+
+    private boolean isKnown() {
+        return switch (name()) {
+            case "rolls", "frames", "day-end" -> words.size() == 1;
+            case "paths", "check" -> words.size() == 1 && !isJson;
+            case "keys" -> words.size() == 1 && data.isEmpty();
+            case "roll" -> words.size() == 2;
+            default -> false;
+        };
+    }
+}
