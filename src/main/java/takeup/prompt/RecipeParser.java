@@ -42,6 +42,9 @@ public final class RecipeParser {
             String small = typed.toLowerCase(Locale.ROOT);
             if (!isQuoted && List.of("in", "agitation", "by", "on").contains(small)) {
                 part = small;
+            } else if (!isQuoted && part.equals("in") && small.equals("every")) {
+                part = "agitation";
+                parser.words.computeIfAbsent(part, it -> new ArrayList<>()).add(typed);
             } else if (isQuoted || !part.equals("in") || !parser.isMeasured(small)) {
                 parser.words.computeIfAbsent(part, it -> new ArrayList<>()).add(typed);
             }
@@ -65,14 +68,24 @@ public final class RecipeParser {
             return true;
         }
         if (!word.isEmpty() && time.matches()) {
-            seconds = OptionalInt.of(3600 * number(time.group(1)) + 60 * number(time.group(2)) + number(time.group(3)));
+            int more = 3600 * number(time.group(1)) + 60 * number(time.group(2)) + number(time.group(3));
+            add(more, more < 60 && seconds.orElse(1) % 60 == 0, word);
             return true;
         }
         if (clock.matches()) {
-            seconds = OptionalInt.of(60 * number(clock.group(1)) + number(clock.group(2)));
+            add(60 * number(clock.group(1)) + number(clock.group(2)), false, word);
             return true;
         }
         return false;
+    }
+
+    /** {@code 9m 45s} is one time in two words; any other second time is one too many. */
+    private void add(int more, boolean isRest, String word) {
+        if (seconds.isPresent() && !isRest) {
+            throw new CommandRejected("two times; " + word + " is the second. How it was agitated stands behind "
+                    + "agitation: agitation 10s a minute, or every 30s");
+        }
+        seconds = OptionalInt.of(seconds.orElse(0) + more);
     }
 
     private static int number(String digits) {

@@ -39,8 +39,8 @@ class DevelopedTest {
         String journal = Files.readString(folder.resolve("rolls/finished/R0001.journal"));
         assertTrue(
                 journal.contains("\"event\":\"developed\",\"developer\":\"fine-grain 1+1\",\"seconds\":585"), journal);
-        assertEquals(
-                "Done: R0001 is as before.".length() > 0, lines.last("undo").length() > 0);
+        String undone = lines.last("undo");
+        assertTrue(undone.startsWith("Undone: the development of R0001"), undone);
         assertFalse(Files.readString(folder.resolve("exports/R0001.json")).contains("fine-grain"));
     }
 
@@ -53,6 +53,15 @@ class DevelopedTest {
         assertEquals(
                 "Not done: no earlier roll of cn400 has a recipe: developed r3 in fine-grain 1+1 9m45s at 20C.",
                 lines.last("developed r3"));
+    }
+
+    @Test
+    void aTimeInTwoWordsAndEverySoManySecondsAreRead() {
+        assertEquals(
+                "R0001 developed in fine-grain 1+1, 9m45s at 20C, agitation every 30s, by me.",
+                lines.last("developed r1 in fine-grain 1+1 9m 45s at 20C every 30s by me"));
+        String said = lines.last("developed r1 in fine-grain 1+1 9m45s 30s");
+        assertTrue(said.startsWith("Not done: two times; 30s is the second."), said);
     }
 
     @Test
