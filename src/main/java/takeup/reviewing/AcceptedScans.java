@@ -12,6 +12,7 @@ import takeup.review.Density;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
+import takeup.text.English;
 import takeup.text.Width;
 
 /** What was accepted and judged before of a roll, to be printed. */
@@ -23,7 +24,7 @@ record AcceptedScans(Roll roll, Review review, Archive archive) {
         }
         console.line(roll.id() + " · " + roll.film().stock().name() + " · "
                 + review.accepted()
-                        .map(it -> it.scans().size() + " scans in " + it.folder())
+                        .map(it -> English.count(it.scans().size(), "scan") + " in " + it.folder())
                         .orElse("no scans accepted yet: takeup scans " + roll.id() + " FOLDER"));
         lines().forEach(console::line);
         List<String> stale = SidecarFiles.stale(roll, review, archive);

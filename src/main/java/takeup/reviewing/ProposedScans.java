@@ -28,8 +28,9 @@ record ProposedScans(Roll roll, ScansByRoll sorted, Proposal proposal, ScanFolde
             console.json("scans-proposed", json());
             return;
         }
-        console.line(roll.id() + " · " + roll.film().stock().name() + " · " + roll.framesExposed()
-                + " frames may come back · " + proposal.scans().size() + " scans in " + folder.folder());
+        console.line(roll.id() + " · " + roll.film().stock().name() + " · "
+                + English.count(roll.framesExposed(), "frame") + " may come back · "
+                + English.count(proposal.scans().size(), "scan") + " in " + folder.folder());
         proposal.reasons().forEach(console::line);
         console.line((proposal.isSure() ? "sure: " : "NOT SURE: ") + percent(proposal.confidence()));
         lines(ScanRow.of(proposal, roll, review)).forEach(console::line);
