@@ -23,6 +23,7 @@ final class OrderCommand implements Command {
             .form("order name Ada Lindqvist", "who sends it; also account, telephone, email, address")
             .form("order sheet", "the sheet that goes with the film, to look at first")
             .form("order write", "writes order, sheet and labels")
+            .form("order mark 1 sent", "where an order is: sent, scans, negatives; ordered takes it back")
             .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER);
 
     @Override
@@ -41,6 +42,6 @@ final class OrderCommand implements Command {
 
     @Override
     public List<String> completions(List<String> before, ShootState state) {
-        return Completions.once(before, List.of("sheet", "write", "with", "without", "lab", "no", "scan-size", "name"));
+        return Completions.once(before, List.of("sheet", "write", "with", "without", "lab", "no", "scan-size", "name", "mark"));
     }
 }

@@ -13,9 +13,11 @@ import takeup.action.Field;
 import takeup.action.Menu;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
+import takeup.order.Order;
 import takeup.order.OrderInstructions;
 import takeup.order.OrderedRoll;
 import takeup.order.Sender;
+import takeup.order.Stage;
 import takeup.order.Wish;
 
 /**
@@ -46,6 +48,7 @@ public record OrderRow(String name, String text, String line, Optional<Menu> ask
                     (isOut ? "LEFT OUT  " : "") + roll.description(),
                     "order " + (isOut ? "with " : "without ") + it.roll()));
         }
+        rows.addAll(earlier(draft.source().earlier()));
         rows.add(lab(draft));
         rows.addAll(sender(draft.instructions()));
         rows.addAll(wishes(draft));
@@ -65,6 +68,37 @@ public record OrderRow(String name, String text, String line, Optional<Menu> ask
 
     private static OrderRow asking(String name, String text, Field field) {
         return new OrderRow(name, text, "", Optional.of(Menu.of(field)));
+    }
+
+    /** The orders that are not back whole, newest first: Enter says how far one has come. */
+    private static List<OrderRow> earlier(List<Order> orders) {
+        List<OrderRow> rows = new ArrayList<>();
+        for (Order order : orders) {
+            if (!order.withdrawn() && !order.rolls().stream().allMatch(it -> isBack(order, it))) {
+                rows.add(0, earlier(order));
+            }
+        }
+        return rows;
+    }
+
+    private static boolean isBack(Order order, OrderedRoll roll) {
+        return order.stage(roll.roll()) == Stage.NEGATIVES;
+    }
+
+    private static OrderRow earlier(Order order) {
+        String first = order.rolls().get(0).roll();
+        Stage now = order.stage(first);
+        String since = order.last(first).map(it -> " since " + it.on()).orElse("");
+        List<Choice> stages = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            if (stage != now) {
+                stages.add(new Choice("order mark " + order.order() + " " + stage.word(), stage.where(), List.of()));
+            }
+        }
+        return asking(
+                order.order(),
+                now.where() + since + ", " + order.summary(),
+                new Field("Where is " + order.order() + "?", Field.Entry.NUMBERED, "", stages, 0));
     }
 
     private static OrderRow lab(OrderDraft draft) {

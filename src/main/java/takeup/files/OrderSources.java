@@ -2,6 +2,7 @@ package takeup.files;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import takeup.console.CommandFailed;
 import takeup.disk.IoErrorText;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.drafting.OrderSource;
 import takeup.message.Message;
 import takeup.order.ExposedRoll;
@@ -109,6 +111,30 @@ public record OrderSources(Path data) {
                     order.order(), last.written(folder().file(order, ".html").toString()));
         } catch (IOException e) {
             return new Message.Notice("NOT WRITTEN, the order: " + IoErrorText.words(e));
+        }
+    }
+
+    /** Says of an order how far it has come; whoever calls it holds the folder. */
+    Message mark(OrderMark mark, LocalDate day) {
+        try {
+            Optional<Order> found = folder().allOrders().all().stream()
+                    .filter(it -> it.order().equals(mark.order()))
+                    .findFirst();
+            if (found.isEmpty()) {
+                return new Message.Notice(mark.order() + " is not among the orders any more");
+            }
+            Optional<String> whyNot = mark.whyNot(found.get(), day);
+            if (whyNot.isPresent()) {
+                return new Message.Notice(whyNot.get());
+            }
+            folder().save(mark.on(found.get(), day));
+            return new Message.OrderMarked(
+                    mark.order() + ": " + mark.stage().where() + " since " + day,
+                    source(folder().allOrders().all()));
+        } catch (IOException e) {
+            return new Message.Notice("NOT SAVED, where " + mark.order() + " is: " + IoErrorText.words(e));
+        } catch (CommandFailed e) {
+            return new Message.Notice(e.getMessage());
         }
     }
 }

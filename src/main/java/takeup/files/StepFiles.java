@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.history.JournalStep;
 import takeup.index.ArchiveIndex;
 import takeup.index.IndexedRoll;
@@ -109,6 +110,13 @@ public final class StepFiles implements StepStore {
         return disk.isEmpty()
                 ? new Message.Notice("nothing was ordered: this is read only")
                 : new OrderSources(archive.folder()).write(draft, at);
+    }
+
+    @Override
+    public Message markOrder(OrderMark mark, OffsetDateTime at) {
+        return disk.isEmpty()
+                ? new Message.Notice("nothing was marked: this is read only")
+                : new OrderSources(archive.folder()).mark(mark, at.toLocalDate());
     }
 
     @Override

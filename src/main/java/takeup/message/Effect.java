@@ -3,6 +3,7 @@ package takeup.message;
 import java.time.OffsetDateTime;
 import java.util.List;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.history.JournalStep;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -24,6 +25,9 @@ public sealed interface Effect {
 
     /** Write a lab order. */
     record WriteOrder(OrderDraft draft, OffsetDateTime at) implements Effect {}
+
+    /** Say of an order how far it has come. */
+    record MarkOrder(OrderMark mark, OffsetDateTime at) implements Effect {}
 
     /** Look for frames in all rolls. */
     record Find(FindQuery query) implements Effect {}

@@ -34,6 +34,8 @@ public sealed interface Message {
 
         R orderWritten(OrderWritten message);
 
+        R orderMarked(OrderMarked message);
+
         R found(Found message);
 
         R resized(Resized message);
@@ -138,6 +140,14 @@ public sealed interface Message {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.orderWritten(this);
+        }
+    }
+
+    /** It is on the disk how far an order has come: what is said of it, and what an order can be made from now. */
+    record OrderMarked(String text, OrderSource source) implements Message {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.orderMarked(this);
         }
     }
 

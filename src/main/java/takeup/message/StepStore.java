@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.history.JournalStep;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
@@ -36,6 +37,9 @@ public interface StepStore {
 
     /** Writes a lab order: {@link Message.OrderWritten}, or a notice why not. */
     Message writeOrder(OrderDraft draft, OffsetDateTime at);
+
+    /** Writes down how far an order has come: {@link Message.OrderMarked}, or a notice why not. */
+    Message markOrder(OrderMark mark, OffsetDateTime at);
 
     /** Keeps what is being typed, for the next start. */
     void draft(String text);

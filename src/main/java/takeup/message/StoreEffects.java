@@ -28,6 +28,8 @@ public final class StoreEffects {
             answers.accept(store.readOrders());
         } else if (effect instanceof Effect.WriteOrder order) {
             answers.accept(store.writeOrder(order.draft(), order.at()));
+        } else if (effect instanceof Effect.MarkOrder order) {
+            answers.accept(store.markOrder(order.mark(), order.at()));
         } else if (effect instanceof Effect.Find find) {
             answers.accept(new Message.Found(store.find(find.query())));
         } else if (effect instanceof Effect.Draft draft) {

@@ -75,7 +75,7 @@ public final class FooterKeys {
             case "n" -> "no";
             case "Tab" -> isTyped ? "complete" : "camera";
             case "Down" ->
-                isShoot || page == Session.Page.HELP || page == Session.Page.ACTIONS ? "choose" : scrolls("scroll");
+                isShoot || isChosenFrom() ? "choose" : scrolls("scroll");
             case "Ctrl-Z" -> "undo";
             case "Esc" -> isTyped ? "clear" : escape();
             case "F1" -> isTyped ? elsewhere(Session.Page.HELP, "help") : "";
@@ -91,6 +91,16 @@ public final class FooterKeys {
             case "PgUp" -> isShoot ? "earlier" : "";
             default -> "";
         };
+    }
+
+    /** Where Down goes to the next row, and does not scroll. */
+    private boolean isChosenFrom() {
+        boolean isOrder = page == Session.Page.ORDER
+                && session.view()
+                        .draft()
+                        .filter(it -> it.step() == OrderDraft.Step.CHOOSING)
+                        .isPresent();
+        return isOrder || isList() || page == Session.Page.HELP || page == Session.Page.ACTIONS;
     }
 
     private boolean isList() {

@@ -76,8 +76,8 @@ final class OrderView {
         List<ListLine> lines = new ArrayList<>();
         lines.addAll(ListLine.wrapped("Print " + draft.sheet(), 0, room, TextRole.STRONG));
         lines.addAll(ListLine.wrapped(
-                "It is the sheet that goes with the film, and labels for the rolls. Once it is on its way: takeup "
-                        + "order mark " + draft.order(session.now()).order() + " sent",
+                "It is the sheet that goes with the film, and labels for the rolls. Once it is on its way: F7, and "
+                        + "Enter on the row of the order.",
                 0,
                 room,
                 TextRole.NORMAL));

@@ -40,7 +40,8 @@ final class EscapeKey {
         if (OrderFlow.isAtSheet(session)) {
             return LineFlow.take(session, "order");
         }
-        boolean isList = session.view().page() == Page.ACTIONS || ActionKeys.rows(session) > 0;
+        Page page = session.view().page();
+        boolean isList = page == Page.ACTIONS || page == Page.ORDER || ActionKeys.rows(session) > 0;
         if (session.view().chosen() >= 0 && !isList) {
             return Transition.to(session.withoutChoice().saysNothing());
         }

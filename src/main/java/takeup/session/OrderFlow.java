@@ -6,7 +6,9 @@ import takeup.action.Menu;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.drafting.OrderRow;
+import takeup.drafting.OrderSource;
 import takeup.drafting.OrderWords;
 import takeup.json.Json;
 import takeup.message.Effect;
@@ -24,10 +26,18 @@ final class OrderFlow {
 
     /** What the folder holds has come in. What was chosen before stays, but for an order that is written. */
     static Session read(Session session, Message.OrderRead message) {
+        return over(session, message.source());
+    }
+
+    private static Session over(Session session, OrderSource source) {
         Optional<OrderDraft> before = session.view().draft().filter(it -> it.step() != OrderDraft.Step.WRITTEN);
-        OrderDraft fresh = OrderDraft.of(message.source());
         return session.with(session.view()
-                .drafting(before.map(it -> it.over(message.source())).orElse(fresh)));
+                .drafting(before.map(it -> it.over(source)).orElseGet(() -> OrderDraft.of(source))));
+    }
+
+    /** How far an order has come is on the disk. */
+    static Session marked(Session session, Message.OrderMarked message) {
+        return over(session, message.source()).say(LastAnswer.Tone.ANSWER, message.text());
     }
 
     /** A line of the order that is made. */
@@ -41,6 +51,9 @@ final class OrderFlow {
             return LineResult.refused(session, "order (or F7) shows the order first");
         }
         try {
+            if (words.equals(OrderMark.WORD) || words.startsWith(OrderMark.WORD + " ")) {
+                return mark(session, draft.get(), words);
+            }
             return words.equals(WRITE) || words.equals(WRITE_ANYWAY)
                     ? write(session, draft.get(), words)
                     : LineResult.done(session.with(session.view().drafting(OrderWords.apply(draft.get(), words)))
@@ -48,6 +61,14 @@ final class OrderFlow {
         } catch (CommandRejected e) {
             return LineResult.refused(session, e.getMessage());
         }
+    }
+
+    private static LineResult mark(Session session, OrderDraft draft, String words) {
+        OrderMark mark = OrderMark.parse(words, draft.source().earlier());
+        Optional<String> readOnly = session.settings().readOnly();
+        return readOnly.isPresent()
+                ? LineResult.refused(session, "read only: " + readOnly.get())
+                : LineResult.done(session.saysNothing(), new Effect.MarkOrder(mark, session.now()));
     }
 
     private static LineResult write(Session session, OrderDraft draft, String words) {

@@ -140,6 +140,11 @@ public final class Update implements Message.Cases<Transition> {
     }
 
     @Override
+    public Transition orderMarked(Message.OrderMarked message) {
+        return Transition.to(OrderFlow.marked(session, message));
+    }
+
+    @Override
     public Transition found(Message.Found message) {
         Session shown = session.with(session.view().finding(message.frames()));
         return Transition.to(

@@ -11,6 +11,7 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.history.JournalStep;
 import takeup.message.Effect;
 import takeup.message.Message;
@@ -101,6 +102,11 @@ class DiskThreadTest {
         @Override
         public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
             return new Message.Notice("no order is written here");
+        }
+
+        @Override
+        public Message markOrder(OrderMark mark, OffsetDateTime at) {
+            return new Message.Notice("no order is marked here");
         }
 
         @Override

@@ -39,7 +39,7 @@ class FooterTest {
     @Test
     void aListThatIsSeenWholeOffersNoPageAndNoWayToItself() {
         check(
-                "Esc shoot  Enter actions  Ctrl-Z undo  ? help  F3 rolls  F4 plan  F5 bag",
+                "Esc shoot  Enter actions  Down choose  Ctrl-Z undo  ? help  F3-F5 lists  F8 find",
                 Playing.medium("4 125").press(Key.Name.F2),
                 80,
                 24);

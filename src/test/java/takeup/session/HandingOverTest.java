@@ -46,6 +46,32 @@ class HandingOverTest {
     }
 
     @Test
+    void anOrderIsMarkedAsSentAndBackAgain() {
+        Playing day = day().press(Key.Name.F7).pass(10).press(Key.Name.ENTER).press(Key.Name.ENTER).pass(10);
+        day.press(Key.Name.ESCAPE).press(Key.Name.F7).pass(10);
+        row(day, "ORD-001");
+        assertTrue(row(day).text().startsWith("ordered, 2 rolls"), row(day).text());
+        day.press(Key.Name.ENTER).type("1").pass(10);
+        assertEquals("ORD-001: at the lab", day.said());
+        assertEquals(Session.Page.ORDER, day.page());
+        row(day, "ORD-001");
+        assertTrue(row(day).text().startsWith("at the lab since 2026-09-12, 2 rolls"), row(day).text());
+        day.lines("order mark 1 ordered").pass(10);
+        assertEquals("ORD-001: ordered", day.said());
+        row(day, "ORD-001");
+        assertTrue(row(day).text().startsWith("ordered, 2 rolls"), row(day).text());
+        day.lines("order mark 1 negatives").pass(10);
+        assertTrue(
+                OrderRow.of(draft(day), day.shoot().now()).stream()
+                        .noneMatch(it -> it.name().equals("ORD-001")),
+                "what is back needs no row");
+        day.lines("order mark 9 sent");
+        assertTrue(day.said().startsWith("9 is not an order here"), day.said());
+        day.press(Key.Name.ESCAPE).lines("order mark 1 lost");
+        assertTrue(day.said().startsWith("lost is not a stage"), day.said());
+    }
+
+    @Test
     void aRollStaysHereAndAWishIsPickedWithArrowsAndEnter() {
         Playing day = day().press(Key.Name.F7).pass(10).press(Key.Name.DOWN).press(Key.Name.DOWN);
         day.press(Key.Name.ENTER);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderMark;
 import takeup.drafting.OrderSource;
 import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
@@ -20,6 +21,7 @@ import takeup.message.StepStore;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.LeftInCamera;
+import takeup.order.Order;
 import takeup.report.RollSummary;
 import takeup.review.Review;
 import takeup.roll.Roll;
@@ -40,6 +42,7 @@ public final class MemoryStore implements StepStore {
     private final Kit kit;
     private final List<JournalStep> written = new ArrayList<>();
     private final List<OrderDraft> ordered = new ArrayList<>();
+    private final List<Order> orders = new ArrayList<>();
     private boolean isFull;
 
     public MemoryStore(Kit kit) {
@@ -124,7 +127,7 @@ public final class MemoryStore implements StepStore {
                         .filter(ExposedRoll::isLoaded)
                         .map(it -> new LeftInCamera(it, Optional.empty()))
                         .toList(),
-                List.of(),
+                List.copyOf(orders),
                 List.of(LAB),
                 LAB.key(),
                 Optional.empty(),
@@ -134,7 +137,15 @@ public final class MemoryStore implements StepStore {
     @Override
     public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
         ordered.add(draft);
+        orders.add(draft.order(at));
         return new Message.OrderWritten(draft.order(at).order(), draft.written("orders/ORD-001.html"));
+    }
+
+    @Override
+    public Message markOrder(OrderMark mark, OffsetDateTime at) {
+        orders.replaceAll(it -> it.order().equals(mark.order()) ? mark.on(it, at.toLocalDate()) : it);
+        return new Message.OrderMarked(
+                mark.order() + ": " + mark.stage().where(), ((Message.OrderRead) readOrders()).source());
     }
 
     @Override
