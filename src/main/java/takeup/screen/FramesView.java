@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.kit.Warning;
+import takeup.lettering.TextFit;
 import takeup.panel.FrameText;
 import takeup.panel.Layout;
 import takeup.roll.Frame;
@@ -54,10 +55,26 @@ final class FramesView {
             TextRole plain = warnings.get(i).isEmpty() ? TextRole.NORMAL : TextRole.CAUTION;
             boolean isChosen = roll.frames().size() - 1 - i == session.view().chosen();
             TextRole role = isChosen ? TextRole.CHOSEN : plain;
-            lines.add(new ListLine(FrameText.of(roll, frame, columns, warnings.get(i)), role));
+            String text = FrameText.of(roll, frame, columns, warnings.get(i));
+            if (isChosen) {
+                lines.addAll(whole(text, layout.room()));
+            } else {
+                lines.add(new ListLine(text, role));
+            }
         }
         if (roll.frames().isEmpty()) {
             lines.add(new ListLine("no frame yet: Space on the shoot screen logs one", TextRole.QUIET));
+        }
+        return lines;
+    }
+
+    /** The highlighted row is there whole, with who is on the frame, where, and the note, over as many lines as it needs. */
+    private static List<ListLine> whole(String text, int room) {
+        List<String> parts = TextFit.rows(text, room);
+        List<ListLine> lines = new ArrayList<>(List.of(new ListLine(parts.get(0), TextRole.CHOSEN)));
+        String rest = text.substring(parts.get(0).length()).strip();
+        if (!rest.isEmpty()) {
+            ListLine.wrapped(rest, 5, room, TextRole.CHOSEN).forEach(it -> lines.add(it.continued()));
         }
         return lines;
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import takeup.message.Key;
 import takeup.session.Playing;
 
@@ -88,5 +89,15 @@ class NarrowViewsTest {
 
     private static String text(Playing day, int columns, int rows) {
         return Screen.render(day.shoot(), columns, rows).text();
+    }
+
+    @ParameterizedTest(name = "at {0} columns")
+    @ValueSource(ints = {40, 60, 80})
+    void whoIsOnAFrameAndWhereIsThereWholeOnTheHighlightedRow(int columns) {
+        Playing day = Playing.medium("m 5.6 125", "4 125 with Ines Dahl, Tarek Omar at boathouse ; the eight, one step back")
+                .press(Key.Name.F2)
+                .press(Key.Name.DOWN);
+        String text = Screen.render(day.shoot(), columns, 24).text().replaceAll("\\s+", " ");
+        assertTrue(text.contains("with Ines Dahl, Tarek Omar, at boathouse the eight, one step back"), text);
     }
 }
