@@ -35,6 +35,7 @@ import takeup.reviewing.ScansOnScreen;
 import takeup.screen.Screen;
 import takeup.session.Session;
 import takeup.session.Transition;
+import takeup.session.Window;
 import takeup.session.Update;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
@@ -219,7 +220,9 @@ final class ScreenCommand {
         long draftedAt = ticks();
         while (true) {
             if (messages.isEmpty()) {
-                terminal.show(render(session, terminal.size(), terminal.pixels()));
+                Size size = terminal.size();
+                session = session.in(new Window(size.columns(), size.rows()));
+                terminal.show(render(session, size, terminal.pixels()));
             }
             boolean isDrafted = drafted.equals(session.prompt().text());
             Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));

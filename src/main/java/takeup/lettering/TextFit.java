@@ -33,28 +33,7 @@ public final class TextFit {
 
     /** The same in so many rows at most; the last one has all the rest, and may be too long. */
     public static List<String> rows(String text, int columns, int most) {
-        List<String> rows = new ArrayList<>();
-        String rest = text;
-        while (Width.of(rest) > Math.max(1, columns) && rows.size() < most - 1) {
-            int end = Math.max(1, rowEnd(rest, Math.max(1, columns)));
-            rows.add(rest.substring(0, end));
-            rest = rest.substring(end).strip();
-        }
-        rows.add(rest);
-        return rows;
-    }
-
-    /** Where the first row of a text ends: at the last blank that fits. */
-    private static int rowEnd(String text, int columns) {
-        int blank = 0;
-        int at = 0;
-        while (at < text.length() && Width.of(text.substring(0, at + 1)) <= columns) {
-            if (text.charAt(at) == ' ') {
-                blank = at;
-            }
-            at++;
-        }
-        return blank == 0 ? at : blank;
+        return Width.rows(text, columns, most);
     }
 
     /** A text without its first columns. */

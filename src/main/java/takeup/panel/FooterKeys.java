@@ -86,6 +86,8 @@ public final class FooterKeys {
             case "F5" -> elsewhere(Session.Page.BAG, "bag");
             case "F7" -> isRolls() && !isTyped ? "hand over" : "";
             case "F8" -> isTyped ? "" : elsewhere(Session.Page.FIND, "find");
+            case "Left" -> "fold";
+            case "Right" -> "unfold";
             case "F9" -> "theme";
             case "F10" -> "big";
             case "PgUp" -> isShoot ? "earlier" : "";

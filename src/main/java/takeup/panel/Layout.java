@@ -1,6 +1,7 @@
 package takeup.panel;
 
 import takeup.grid.Grid;
+import takeup.session.Window;
 
 /** How a screen of so many columns and rows is divided. The sizes from which on there is room for more are all here. */
 public record Layout(int columns, int rows) {
@@ -68,12 +69,12 @@ public record Layout(int columns, int rows) {
 
     /** Columns left free at both sides of a wide screen; what is typed begins there too. */
     public int margin() {
-        return columns >= 96 ? 2 : 0;
+        return window().margin();
     }
 
     /** Columns between the margins. */
     public int room() {
-        return columns - 2 * margin();
+        return window().room();
     }
 
     /** The column at which the right margin begins. */
@@ -83,6 +84,10 @@ public record Layout(int columns, int rows) {
 
     /** How many lines of a list are seen at once: below the title, above the row of warnings and the prompt. */
     public int listRows() {
-        return Math.max(0, rows - 5);
+        return window().listRows();
+    }
+
+    private Window window() {
+        return new Window(columns, rows);
     }
 }

@@ -5,9 +5,9 @@ import java.util.List;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.panel.Layout;
+import takeup.session.HelpLines;
 import takeup.session.HelpList;
 import takeup.session.Session;
-import takeup.text.Width;
 
 /** Help: keys and words that work now, then what cannot be done and why; the entry that Enter runs is highlighted. */
 final class HelpView {
@@ -43,7 +43,7 @@ final class HelpView {
             lines.add(new ListLine("Cautions", TextRole.LABEL));
             CAUTIONS.forEach(it -> lines.addAll(ListLine.wrapped(it, 0, room, TextRole.NORMAL)));
         }
-        String hint = isWhole && grid.columns() >= 72 ? ": type to search, Down Enter does it" : "";
+        String hint = isWhole && grid.columns() >= 72 ? ": type to search, Left folds" : "";
         int atLeast = markedLine < 0
                 ? 0
                 : Math.max(0, markedLine - Math.max(1, Layout.of(grid).listRows()) / 2);
@@ -51,41 +51,25 @@ final class HelpView {
     }
 
     private void sections(HelpList help) {
-        boolean hasMark = HelpList.onEnter(session).isPresent();
-        int marked = Math.max(0, session.view().chosen());
-        int at = 0;
-        for (HelpList.Section section : help.sections()) {
-            lines.add(new ListLine(section.title(), TextRole.LABEL));
-            int indent = widest(section) + 4;
-            for (HelpList.Entry entry : section.entries()) {
-                boolean isMarked = hasMark && at++ == marked;
-                if (isMarked) {
-                    markedLine = lines.size();
-                }
-                entry(entry, indent, isMarked);
+        List<HelpList.Entry> entries = help.entries();
+        int marked = HelpList.onEnter(session).isPresent()
+                ? Math.max(0, session.view().chosen())
+                : -1;
+        for (HelpLines.Line line : HelpLines.of(help, room).lines()) {
+            if (line.kind() == HelpLines.Kind.TITLE) {
+                lines.add(new ListLine(line.text(), TextRole.LABEL));
+                continue;
             }
-        }
-    }
-
-    /** The widest entry of a section, but for those that get a line of their own. */
-    private int widest(HelpList.Section section) {
-        return section.entries().stream()
-                .mapToInt(it -> Width.of(it.typed()))
-                .filter(it -> it < room / 3)
-                .max()
-                .orElse(0);
-    }
-
-    /** What is typed and what it does, on one line where both fit. */
-    private void entry(HelpList.Entry entry, int indent, boolean isMarked) {
-        TextRole unmarked = entry.whyNot().isPresent() ? TextRole.QUIET : TextRole.NORMAL;
-        TextRole role = isMarked ? TextRole.CHOSEN : unmarked;
-        String typed = (isMarked ? "► " : "  ") + entry.typed();
-        if (Width.of(typed) < indent && indent + Width.of(entry.does()) < room) {
-            lines.add(new ListLine(Width.pad(typed, indent) + entry.does(), role).typing(typed));
-        } else {
-            lines.add(new ListLine(typed, role).typing(typed));
-            ListLine.wrapped(entry.does(), Math.min(indent, 6), room, role).forEach(it -> lines.add(it.continued()));
+            boolean isMarked = line.entry() == marked;
+            TextRole unmarked = entries.get(line.entry()).whyNot().isPresent() ? TextRole.QUIET : TextRole.NORMAL;
+            TextRole role = isMarked ? TextRole.CHOSEN : unmarked;
+            boolean isFirst = line.kind() == HelpLines.Kind.ENTRY;
+            if (isMarked && isFirst) {
+                markedLine = lines.size();
+            }
+            String text = isMarked && isFirst ? "► " + line.text().substring(2) : line.text();
+            ListLine drawn = new ListLine(text, role);
+            lines.add(isFirst ? drawn.typing(line.typed()) : drawn.continued());
         }
     }
 }

@@ -1,7 +1,9 @@
 package takeup.session;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import takeup.session.Session.Page;
 
 /** Keys of the help view: the highlight, and Enter on what is highlighted. */
@@ -24,12 +26,78 @@ final class HelpKeys {
                         HelpList.words(entries.get(to), session.view().helpWord()));
     }
 
+    /** By what is seen at once; the highlight is in the middle of it. */
+    static Session page(Session session, int way) {
+        HelpList help = HelpList.of(session);
+        if (help.entries().isEmpty()) {
+            return highlight(session, way);
+        }
+        Window window = session.view().window();
+        HelpLines lines = HelpLines.of(help, window.room());
+        int seen = Math.max(1, window.listRows());
+        int chosen = session.view().chosen();
+        int middle = Math.max(seen / 2, chosen < 0 ? 0 : lines.start(chosen));
+        int there = lines.entry(middle + way * seen);
+        int to = there == chosen ? chosen + way : there;
+        return highlight(session, to - Math.max(chosen, 0) + (chosen < 0 ? 1 : 0));
+    }
+
+    /** Shows the title alone of the part that the highlight is in; of all parts where it is in none, or in a folded one. */
+    static Session fold(Session session) {
+        HelpList help = HelpList.of(session);
+        int chosen = session.view().chosen();
+        if (help.entries().isEmpty()) {
+            return session;
+        }
+        HelpList.Section section = help.section(Math.max(0, chosen));
+        Set<String> folded = new HashSet<>(session.view().folded());
+        if (chosen < 0 || section.isFolded()) {
+            help.sections().forEach(it -> folded.add(it.title()));
+        } else {
+            folded.add(section.title());
+        }
+        return folding(session, folded, section.title());
+    }
+
+    /** Shows the part whole again that the highlight is in; all parts where it is in none. */
+    static Session unfold(Session session) {
+        HelpList help = HelpList.of(session);
+        int chosen = session.view().chosen();
+        if (help.entries().isEmpty()) {
+            return session;
+        }
+        HelpList.Section section = help.section(Math.max(0, chosen));
+        Set<String> folded = new HashSet<>(session.view().folded());
+        if (chosen < 0) {
+            folded.clear();
+        } else {
+            folded.remove(section.title());
+        }
+        return folding(session, folded, section.title());
+    }
+
+    /** The highlight goes to the first entry of a section. */
+    private static Session folding(Session session, Set<String> folded, String title) {
+        Session after = session.with(session.view().folding(folded));
+        int at = 0;
+        for (HelpList.Section section : HelpList.of(after).sections()) {
+            if (section.title().equals(title)) {
+                break;
+            }
+            at += section.entries().size();
+        }
+        return highlight(after.with(after.view().chosen(-1)), at + 1);
+    }
+
     /** What is highlighted, or was looked for, is done where help was asked for; empty if that is nothing. */
     static Optional<Transition> enter(Session session) {
         return HelpList.onEnter(session).map(it -> run(session, it));
     }
 
     private static Transition run(Session session, HelpList.Entry entry) {
+        if (entry.isSection()) {
+            return Transition.to(unfold(session));
+        }
         Optional<String> helpWord = session.view().helpWord();
         if (entry.whyNot().isPresent()) {
             return Transition.to(session.say(LastAnswer.Tone.REFUSAL, HelpList.words(entry, helpWord)));

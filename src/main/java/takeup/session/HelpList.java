@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.HelpSearch;
@@ -23,6 +24,16 @@ public record HelpList(String title, List<Section> sections) {
         public Section {
             entries = List.copyOf(entries);
         }
+
+        /** Whether its title alone is shown, as an entry that unfolds it. */
+        boolean isFolded() {
+            return entries.size() == 1 && entries.get(0).isSection();
+        }
+
+        private Section folded() {
+            String typed = "+ " + title + " (" + entries.size() + ")";
+            return new Section(title, List.of(new Entry(typed, "", Optional.empty(), "", Optional.empty())));
+        }
     }
 
     /**
@@ -34,7 +45,12 @@ public record HelpList(String title, List<Section> sections) {
      * @param word the word of a line, or the word that does the same as a key; empty where there is none
      * @param whyNot why it cannot be done now
      */
-    public record Entry(String typed, String does, Optional<Key> key, String word, Optional<String> whyNot) {}
+    public record Entry(String typed, String does, Optional<Key> key, String word, Optional<String> whyNot) {
+        /** Whether it stands for a folded section. */
+        boolean isSection() {
+            return does.isEmpty() && key.isEmpty() && word.isEmpty();
+        }
+    }
 
     public HelpList {
         sections = List.copyOf(sections);
@@ -82,7 +98,25 @@ public record HelpList(String title, List<Section> sections) {
                 wanted.isEmpty()
                         ? "Help for the " + (place.equals("shoot") ? "shoot screen" : "view of " + place)
                         : "Help: what has “" + wanted + "” in it",
-                all);
+                wanted.isEmpty() ? folded(all, session.view().folded()) : all);
+    }
+
+    private static List<Section> folded(List<Section> all, Set<String> titles) {
+        return all.stream()
+                .map(it -> titles.contains(it.title()) ? it.folded() : it)
+                .toList();
+    }
+
+    /** The section that an entry is in. */
+    Section section(int entry) {
+        int before = 0;
+        for (Section section : sections) {
+            before += section.entries().size();
+            if (entry < before) {
+                return section;
+            }
+        }
+        return sections.get(sections.size() - 1);
     }
 
     private static HelpList article(Session session, CommandInfo word) {
@@ -213,6 +247,9 @@ public record HelpList(String title, List<Section> sections) {
 
     /** What Enter will do with an entry, in words. */
     public static String words(Entry entry, Optional<String> helpWord) {
+        if (entry.isSection()) {
+            return "Enter or Right shows this part";
+        }
         if (entry.whyNot().isPresent()) {
             return entry.typed() + " cannot be done now: " + entry.whyNot().get();
         }

@@ -17,6 +17,8 @@ enum KeyAction {
     CHOICE_BELOW,
     OLDER_LINE,
     NEWER_LINE,
+    FOLD,
+    UNFOLD,
     LINE_UP,
     LINE_DOWN,
     PAGE_UP,

@@ -26,6 +26,8 @@ final class KeyActions {
             case CAMERA_BEFORE -> ShootKeys.nextCamera(session, -1);
             case CHOICE_ABOVE -> Transition.to(ShootKeys.choose(session, -1));
             case CHOICE_BELOW -> Transition.to(ShootKeys.choose(session, 1));
+            case FOLD -> Transition.to(HelpKeys.fold(session));
+            case UNFOLD -> Transition.to(HelpKeys.unfold(session));
             case LINE_UP -> Transition.to(scrolled(session, -1));
             case LINE_DOWN -> Transition.to(scrolled(session, 1));
             case PAGE_UP -> Transition.to(turned(session, -1));
@@ -65,6 +67,7 @@ final class KeyActions {
     private static Session turned(Session session, int way) {
         int lines = way * ViewFlow.PAGE_LINES;
         return switch (session.view().page()) {
+            case HELP -> HelpKeys.page(session, way);
             case BAG, DAY_END, ORDER -> ViewFlow.scroll(session, lines);
             default -> scrolled(session, lines);
         };

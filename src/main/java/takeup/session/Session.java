@@ -133,6 +133,11 @@ public record Session(
         return new Session(saveQueue, prompt, dialogue, pendingLines, heldKey, view, other, settings);
     }
 
+    /** In a window of that size. */
+    public Session in(Window window) {
+        return window.equals(view.window()) ? this : with(view.in(window));
+    }
+
     /** With a sentence; a warning stays beside it, but for a refusal and a question. */
     Session say(LastAnswer.Tone tone, String text) {
         boolean isNew = tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.QUESTION;

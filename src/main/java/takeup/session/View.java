@@ -17,21 +17,31 @@ import takeup.session.Session.Page;
  * @param page which view
  * @param previous the view that help is about, and that Esc goes back to from there
  * @param subject what of it is shown
- * @param scroll how far it is scrolled, in lines
- * @param chosen the highlighted suggestion; -1 if none is
+ * @param place where in it one is
  * @param theme the name of the theme
  * @param big whether the counter fills the screen
+ * @param window how large the window is
  * @param fromDisk what the disk was asked for, to be shown
  */
 public record View(
         Page page,
         Page previous,
         Subject subject,
-        int scroll,
-        int chosen,
+        Place place,
         String theme,
         boolean big,
+        Window window,
         FromDisk fromDisk) {
+    /**
+     * Where in a view one is.
+     *
+     * @param scroll how far it is scrolled, in lines
+     * @param chosen the highlighted suggestion; -1 if none is
+     */
+    record Place(int scroll, int chosen) {
+        static final Place START = new Place(0, -1);
+    }
+
     /**
      * What of a view is shown.
      *
@@ -39,9 +49,16 @@ public record View(
      * @param heldRolls the rolls that are in the photographer's hand at the end of the day, where they were named
      * @param sheet what lies over the shoot screen to be photographed
      * @param menu the actions to pick from
+     * @param folded the sections of help of which the title alone is shown
      */
-    record Subject(Optional<String> word, Optional<Set<RollId>> heldRolls, Optional<Sheet> sheet, Optional<Menu> menu) {
-        static final Subject ALL = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    record Subject(
+            Optional<String> word,
+            Optional<Set<RollId>> heldRolls,
+            Optional<Sheet> sheet,
+            Optional<Menu> menu,
+            Set<String> folded) {
+        static final Subject ALL =
+                new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of());
     }
 
     /**
@@ -56,7 +73,7 @@ public record View(
     }
 
     static View first(String theme) {
-        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, false, FromDisk.NOTHING);
+        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, Place.START, theme, false, Window.USUAL, FromDisk.NOTHING);
     }
 
     /** Another page, from its start. */
@@ -66,30 +83,30 @@ public record View(
         Page from = other == Page.HELP || other == Page.ACTIONS ? under : Page.SHOOT;
         // An order is gone through row by row: the highlight waits under what a row asks.
         int first = other == Page.ORDER ? 0 : -1;
-        int kept = other == Page.ORDER && page == Page.ACTIONS ? chosen : first;
-        return new View(other, from, Subject.ALL, 0, kept, theme, big && other == Page.SHOOT, fromDisk);
+        int kept = other == Page.ORDER && page == Page.ACTIONS ? chosen() : first;
+        return new View(other, from, Subject.ALL, new Place(0, kept), theme, big && other == Page.SHOOT, window, fromDisk);
     }
 
     private View showing(Subject what) {
-        return new View(page, previous, what, scroll, chosen, theme, big, fromDisk);
+        return new View(page, previous, what, place, theme, big, window, fromDisk);
     }
 
     /** Help on one word. */
     View explaining(String word) {
         return page(Page.HELP)
-                .showing(new Subject(Optional.of(word), Optional.empty(), Optional.empty(), Optional.empty()));
+                .showing(new Subject(Optional.of(word), Optional.empty(), Optional.empty(), Optional.empty(), Set.of()));
     }
 
     /** The end of the day, with the rolls in the photographer's hand, where they were named. */
     View endingDay(Optional<Set<RollId>> heldRolls) {
-        return page(Page.DAY_END).showing(new Subject(Optional.empty(), heldRolls, Optional.empty(), Optional.empty()));
+        return page(Page.DAY_END).showing(new Subject(Optional.empty(), heldRolls, Optional.empty(), Optional.empty(), Set.of()));
     }
 
     /** Actions to pick from, over the view that they are of. */
     View offering(Menu menu) {
         Page under = page == Page.ACTIONS || page == Page.HELP ? previous : page;
-        Subject subject = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(menu));
-        return new View(Page.ACTIONS, under, subject, 0, chosen, theme, false, fromDisk);
+        Subject subject = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(menu), Set.of());
+        return new View(Page.ACTIONS, under, subject, new Place(0, chosen()), theme, false, window, fromDisk);
     }
 
     /** The actions to pick from, where they are shown. */
@@ -101,7 +118,7 @@ public record View(
     View withSheet(Sheet sheet) {
         return page(Page.SHOOT)
                 .big(false)
-                .showing(new Subject(Optional.empty(), Optional.empty(), Optional.of(sheet), Optional.empty()));
+                .showing(new Subject(Optional.empty(), Optional.empty(), Optional.of(sheet), Optional.empty(), Set.of()));
     }
 
     /** The word that help explains; empty for all of them. */
@@ -114,21 +131,43 @@ public record View(
         return subject.sheet();
     }
 
+    public int scroll() {
+        return place.scroll();
+    }
+
+    public int chosen() {
+        return place.chosen();
+    }
+
+    View in(Window other) {
+        return new View(page, previous, subject, place, theme, big, other, fromDisk);
+    }
+
+    /** The sections of help of which the title alone is shown. */
+    Set<String> folded() {
+        return subject.folded();
+    }
+
+    View folding(Set<String> sections) {
+        return showing(new Subject(
+                subject.word(), subject.heldRolls(), subject.sheet(), subject.menu(), Set.copyOf(sections)));
+    }
+
     View scrolledTo(int line) {
-        return new View(page, previous, subject, line, chosen, theme, big, fromDisk);
+        return new View(page, previous, subject, new Place(line, chosen()), theme, big, window, fromDisk);
     }
 
     View chosen(int index) {
-        return new View(page, previous, subject, scroll, index, theme, big, fromDisk);
+        return new View(page, previous, subject, new Place(scroll(), index), theme, big, window, fromDisk);
     }
 
     View theme(String name) {
-        return new View(page, previous, subject, scroll, chosen, name, big, fromDisk);
+        return new View(page, previous, subject, place, name, big, window, fromDisk);
     }
 
     /** The shoot screen with the counter across the whole of it, or as always. */
     View big(boolean on) {
-        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, on, fromDisk);
+        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, Place.START, theme, on, window, fromDisk);
     }
 
     View listing(List<RollSummary> rolls) {
@@ -140,7 +179,7 @@ public record View(
     }
 
     private View with(FromDisk other) {
-        return new View(page, previous, subject, scroll, chosen, theme, big, other);
+        return new View(page, previous, subject, place, theme, big, window, other);
     }
 
     /** All rolls; empty until they were listed. */

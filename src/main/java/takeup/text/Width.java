@@ -1,5 +1,8 @@
 package takeup.text;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** How many columns a text takes on the screen: 4 for {@code f/11}, 2 for one Chinese character. */
 public final class Width {
     /**
@@ -117,5 +120,36 @@ public final class Width {
     public static String padLeft(String text, int columns) {
         String cut = cut(text, columns);
         return " ".repeat(Math.max(0, columns - of(cut))) + cut;
+    }
+
+    /** A text broken at blanks into rows of so many columns. */
+    public static List<String> rows(String text, int columns) {
+        return rows(text, columns, Integer.MAX_VALUE);
+    }
+
+    /** The same in so many rows at most; the last one has all the rest, and may be too long. */
+    public static List<String> rows(String text, int columns, int most) {
+        List<String> rows = new ArrayList<>();
+        String rest = text;
+        while (of(rest) > Math.max(1, columns) && rows.size() < most - 1) {
+            int end = Math.max(1, rowEnd(rest, Math.max(1, columns)));
+            rows.add(rest.substring(0, end));
+            rest = rest.substring(end).strip();
+        }
+        rows.add(rest);
+        return rows;
+    }
+
+    /** Where the first row of a text ends: at the last blank that fits. */
+    private static int rowEnd(String text, int columns) {
+        int blank = 0;
+        int at = 0;
+        while (at < text.length() && of(text.substring(0, at + 1)) <= columns) {
+            if (text.charAt(at) == ' ') {
+                blank = at;
+            }
+            at++;
+        }
+        return blank == 0 ? at : blank;
     }
 }

@@ -351,4 +351,49 @@ class HelpTest {
         assertEquals(entry, day.shoot().view().chosen());
         return day;
     }
+
+    /** What is in the middle of the window is highlighted, so each page begins where the last one ended, or before. */
+    @ParameterizedTest(name = "{0}x{1}")
+    @CsvSource({"80,24", "40,12", "120,40"})
+    void spaceTurnsAPageAndSkipsNothing(int columns, int rows) {
+        Window window = new Window(columns, rows);
+        Playing day = Playing.two("m 5.6 125", "4 125").press(Key.typed("?")).in(window);
+        HelpLines lines = HelpLines.of(HelpList.of(day.shoot()), window.room());
+        int seen = window.listRows();
+        int first = 0;
+        for (int pages = 0; first + seen < lines.lines().size(); pages++) {
+            day.press(Key.typed(" "));
+            int next = Math.min(
+                    lines.start(day.shoot().view().chosen()) - seen / 2,
+                    lines.lines().size() - seen);
+            assertTrue(next > first && next <= first + seen, first + " then " + next);
+            first = next;
+            assertTrue(pages < 1 + lines.lines().size() / (seen / 2), "the end is reached");
+        }
+    }
+
+    @Test
+    void aPartFoldsToItsTitleAndUnfolds() {
+        Playing day = Playing.two("m 5.6 125", "4 125").press(Key.typed("?")).press(Key.Name.DOWN);
+        int all = HelpList.of(day.shoot()).entries().size();
+        day.press(Key.of(Key.Name.LEFT));
+        HelpList.Section keys = HelpList.of(day.shoot()).sections().get(0);
+        assertEquals(1, keys.entries().size());
+        assertTrue(keys.entries().get(0).typed().startsWith("+ Keys that work now ("));
+        assertEquals(0, day.shoot().view().chosen());
+        day.press(Key.of(Key.Name.LEFT));
+        assertEquals(
+                HelpList.of(day.shoot()).sections().size(),
+                HelpList.of(day.shoot()).entries().size(),
+                "once more folds all parts");
+        day.press(Key.of(Key.Name.DOWN), ENTER);
+        assertTrue(HelpList.of(day.shoot()).sections().get(1).entries().size() > 20, "Enter unfolds one");
+        assertEquals(Session.Page.HELP, day.page());
+        day.type("zone");
+        assertTrue(
+                HelpList.of(day.shoot()).entries().stream().anyMatch(it -> it.word().equals("m")),
+                "what is folded is found all the same");
+        day.press(Key.Name.ESCAPE).press(Key.Name.ESCAPE).press(Key.typed("?"));
+        assertEquals(all, HelpList.of(day.shoot()).entries().size(), "the next time all is there");
+    }
 }

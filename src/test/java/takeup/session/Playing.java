@@ -177,6 +177,12 @@ public final class Playing {
                 });
     }
 
+    /** In a window of that size. */
+    Playing in(Window window) {
+        shoot = shoot.in(window);
+        return this;
+    }
+
     public Playing press(Key.Name name) {
         return press(Key.of(name));
     }
