@@ -39,6 +39,14 @@ public sealed interface ScreenAction {
         }
     }
 
+    /** Shows the last answer once more, whole. */
+    record ShowAgain() implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.showAgain(this);
+        }
+    }
+
     /** Changes the theme: to one by name, or to the next. */
     record ChangeTheme(Optional<String> name) implements ScreenAction {
         @Override
@@ -119,6 +127,8 @@ public sealed interface ScreenAction {
         R showDayEnd(ShowDayEnd action);
 
         R showSheet(ShowSheet action);
+
+        R showAgain(ShowAgain action);
 
         R changeTheme(ChangeTheme action);
 

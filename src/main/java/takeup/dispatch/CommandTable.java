@@ -106,6 +106,7 @@ public final class CommandTable {
             new ReleaseCommand(),
             new ConditionCommand(),
             ViewCommand.SAY,
+            ViewCommand.MORE,
             new QuietCommand(),
             SceneCommand.WITH,
             SceneCommand.AT,

@@ -22,6 +22,8 @@ import takeup.text.English;
 public enum ViewCommand implements Command {
     SAY(CommandInfo.of("say", "the state in words")
             .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER)),
+    MORE(CommandInfo.of("more", "the last answer whole, until the next key")
+            .with(CommandInfo.Trait.WORKS_DURING_PAPER)),
     FRAMES(CommandInfo.of("frames", "the frames of this roll")
             .needs(Need.FILM)
             .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER)),
@@ -47,6 +49,7 @@ public enum ViewCommand implements Command {
         Json.Obj state = StatusJson.of(context.state());
         return switch (this) {
             case SAY -> context.says("state", StatusText.words(context.state(), context.now()), state);
+            case MORE -> context.shows(new ScreenAction.ShowAgain(), "state", "Every answer here is whole.", state);
             case FRAMES ->
                 context.shows(new ScreenAction.Show(ScreenAction.View.FRAMES), "state", frames(context), state);
             case ROLLS -> context.shows(new ScreenAction.Show(ScreenAction.View.ROLLS), "state", rolls(context), state);

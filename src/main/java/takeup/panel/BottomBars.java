@@ -16,7 +16,7 @@ public final class BottomBars {
      */
     public static void draw(Grid grid, Session session, int messageRows, FooterKeys.List list) {
         int least = messageRows(grid, session, messageRows);
-        draw(grid, session, least, Math.max(least, grid.rows() / 2 - 1), list);
+        draw(grid, session, least, Math.max(least, grid.rows() - 3), list);
     }
 
     /** The same with a message of one row, below what must not be drawn over. */

@@ -21,6 +21,9 @@ import takeup.text.Width;
 
 /** The rows above the prompt: what Enter would do with the line that is typed, or what was answered last. */
 public final class MessageBar {
+    /** What ends a message that has no room: the word that shows it whole. */
+    private static final String CUT = " … more";
+
     private MessageBar() {}
 
     public static void draw(Grid grid, Session session, int row, int rows) {
@@ -40,20 +43,25 @@ public final class MessageBar {
     static void drawOver(Grid grid, Session session, int end, int least, int most) {
         int margin = Layout.of(grid).margin();
         int width = Layout.of(grid).room() - 1;
-        List<List<StyledText>> lines = lines(session, width);
+        List<List<StyledText>> all = lines(session, width);
+        // The last row of a part is the first of the next, since the word for more covers its end.
+        int step = Math.max(1, most - 1);
+        int parts = Math.max(1, (all.size() - 2) / step + 1);
+        int skipped = session.lastAnswer().isRead() ? 0 : session.lastAnswer().turned() % parts * step;
+        List<List<StyledText>> lines = all.subList(Math.min(skipped, all.size() - 1), all.size());
         boolean isRead = session.lastAnswer().isRead() && session.prompt().isEmpty();
         int shown = Math.min(isRead ? least : most, lines.size());
         int first = end - Math.max(shown, Math.min(least, most));
         for (int i = 0; i < shown; i++) {
             grid.fill(first + i, TextRole.NORMAL);
             int column = margin;
-            List<StyledText> parts = lines.get(i);
-            for (StyledText part : parts) {
+            List<StyledText> line = lines.get(i);
+            for (StyledText part : line) {
                 column = grid.put(column, first + i, part.text(), part.role());
             }
             if (i == shown - 1 && shown < lines.size()) {
-                TextRole role = parts.get(parts.size() - 1).role();
-                grid.put(Math.min(column, margin + width - 2), first + i, " …", role);
+                TextRole role = line.get(line.size() - 1).role();
+                grid.put(Math.min(column, margin + width - Width.of(CUT)), first + i, CUT, role);
             }
         }
     }

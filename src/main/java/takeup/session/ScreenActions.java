@@ -50,6 +50,11 @@ record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAc
     }
 
     @Override
+    public LineResult showAgain(ScreenAction.ShowAgain action) {
+        return LineResult.done(session.with(session.lastAnswer().more()));
+    }
+
+    @Override
     public LineResult changeTheme(ScreenAction.ChangeTheme action) {
         return LineResult.done(ViewFlow.theme(session, action.name().orElse("")));
     }

@@ -3,9 +3,12 @@ package takeup.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import takeup.ShippedShelf;
 import takeup.advice.StandingWarnings;
 import takeup.grid.Size;
@@ -407,5 +410,28 @@ class CrowdedScreensTest {
                         .shoot(),
                 80,
                 24);
+    }
+
+    @ParameterizedTest(name = "{0}x{1}")
+    @CsvSource({"40,12", "80,24", "120,40"})
+    void whatWasSaidIsWholeUntilTheNextKeyAndMoreShowsItAgain(int columns, int rows) {
+        Playing day = Playing.two("m 5.6 125", "set 2.8 8", "x17", "y");
+        List<String> said = new ArrayList<>(List.of(day.said()));
+        day.shoot().lastAnswer().warnings().forEach(it -> said.add(it.text()));
+        assertTrue(said.size() > 3, said.toString());
+        String first = words(day, columns, rows);
+        day.press(Key.ctrl('l'));
+        assertTrue(words(day, columns, rows).contains("… more"), "its beginning, and how the rest comes back");
+        String again = words(day.lines("more"), columns, rows);
+        String rest = words(day.lines("more"), columns, rows);
+        for (String sentence : said) {
+            int half = sentence.indexOf(' ', sentence.length() / 2);
+            assertTrue(first.contains(sentence) || rows == 12 && first.contains(sentence.substring(0, half)), first);
+            assertTrue((again + rest).contains(sentence.substring(half)), again + rest);
+        }
+    }
+
+    private static String words(Playing day, int columns, int rows) {
+        return Screen.render(day.shoot(), columns, rows).text().replaceAll("\\s+", " ");
     }
 }
