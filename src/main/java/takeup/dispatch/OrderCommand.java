@@ -42,6 +42,7 @@ final class OrderCommand implements Command {
 
     @Override
     public List<String> completions(List<String> before, ShootState state) {
-        return Completions.once(before, List.of("sheet", "write", "with", "without", "lab", "no", "scan-size", "name", "mark"));
+        return Completions.once(
+                before, List.of("sheet", "write", "with", "without", "lab", "no", "scan-size", "name", "mark"));
     }
 }

@@ -46,7 +46,8 @@ public record OrderMark(String order, Stage stage) {
     public Optional<String> whyNot(Order found, LocalDate day) {
         return found.rolls().stream()
                 .map(OrderedRoll::roll)
-                .flatMap(roll -> found.lastOther(roll, stage)
+                .flatMap(roll -> found
+                        .lastOther(roll, stage)
                         .filter(it -> day.isBefore(it.on()))
                         .map(it -> day + " is before " + it.on() + ", when " + roll + " was marked "
                                 + it.stage().word())

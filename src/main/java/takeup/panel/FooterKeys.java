@@ -74,8 +74,7 @@ public final class FooterKeys {
             case "Enter" -> isTyped ? "do it" : enter();
             case "n" -> "no";
             case "Tab" -> isTyped ? "complete" : "camera";
-            case "Down" ->
-                isShoot || isChosenFrom() ? "choose" : scrolls("scroll");
+            case "Down" -> isShoot || isChosenFrom() ? "choose" : scrolls("scroll");
             case "Ctrl-Z" -> "undo";
             case "Esc" -> isTyped ? "clear" : escape();
             case "F1" -> isTyped ? elsewhere(Session.Page.HELP, "help") : "";

@@ -68,7 +68,10 @@ final class FramesView {
         return lines;
     }
 
-    /** The highlighted row is there whole, with who is on the frame, where, and the note, over as many lines as it needs. */
+    /**
+     * The highlighted row is there whole, with who is on the frame, where, and the note, over as many lines as it
+     * needs.
+     */
     private static List<ListLine> whole(String text, int room) {
         List<String> parts = TextFit.rows(text, room);
         List<ListLine> lines = new ArrayList<>(List.of(new ListLine(parts.get(0), TextRole.CHOSEN)));

@@ -42,7 +42,9 @@ final class HelpKeys {
         return highlight(session, to - Math.max(chosen, 0) + (chosen < 0 ? 1 : 0));
     }
 
-    /** Shows the title alone of the part that the highlight is in; of all parts where it is in none, or in a folded one. */
+    /**
+     * Shows the title alone of the part that the highlight is in; of all parts where it is in none, or in a folded one.
+     */
     static Session fold(Session session) {
         HelpList help = HelpList.of(session);
         int chosen = session.view().chosen();

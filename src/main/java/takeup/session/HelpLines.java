@@ -74,7 +74,8 @@ public record HelpLines(List<Line> lines) {
     /** The line at which an entry begins. */
     public int start(int entry) {
         int at = 0;
-        while (at < lines.size() - 1 && (lines.get(at).kind() != Kind.ENTRY || lines.get(at).entry() != entry)) {
+        while (at < lines.size() - 1
+                && (lines.get(at).kind() != Kind.ENTRY || lines.get(at).entry() != entry)) {
             at++;
         }
         return at;

@@ -52,7 +52,12 @@ final class KeyBindings {
             key(When.ALWAYS, SHOOT, Key.of(Name.PAGE_DOWN), "the line after it", KeyAction.NEWER_LINE),
             key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_UP), "page up", KeyAction.PAGE_UP),
             key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_DOWN), "page down", KeyAction.PAGE_DOWN),
-            key(When.EMPTY, HELP, Key.of(Name.LEFT), "folds this part of help to its title, or all parts", KeyAction.FOLD),
+            key(
+                    When.EMPTY,
+                    HELP,
+                    Key.of(Name.LEFT),
+                    "folds this part of help to its title, or all parts",
+                    KeyAction.FOLD),
             key(When.EMPTY, HELP, Key.of(Name.RIGHT), "unfolds this part, or all parts", KeyAction.UNFOLD),
             key(When.EMPTY, ELSEWHERE, Key.of(Name.HOME), "to the first row", KeyAction.FIRST_ROW),
             key(When.EMPTY, ELSEWHERE, Key.of(Name.END), "to the last row", KeyAction.LAST_ROW),

@@ -13,12 +13,7 @@ import takeup.kit.Warning;
  * @param turned how often {@code more} asked for the rest, or for all of it again
  */
 public record LastAnswer(
-        Tone tone,
-        String text,
-        List<Warning> warnings,
-        Optional<OffsetDateTime> savedAt,
-        boolean isRead,
-        int turned) {
+        Tone tone, String text, List<Warning> warnings, Optional<OffsetDateTime> savedAt, boolean isRead, int turned) {
     /** How something is said; {@code CHOICES} are what Tab could complete, until the line is typed on. */
     public enum Tone {
         QUIET,

@@ -31,8 +31,8 @@ final class OrderFlow {
 
     private static Session over(Session session, OrderSource source) {
         Optional<OrderDraft> before = session.view().draft().filter(it -> it.step() != OrderDraft.Step.WRITTEN);
-        return session.with(session.view()
-                .drafting(before.map(it -> it.over(source)).orElseGet(() -> OrderDraft.of(source))));
+        return session.with(
+                session.view().drafting(before.map(it -> it.over(source)).orElseGet(() -> OrderDraft.of(source))));
     }
 
     /** How far an order has come is on the disk. */

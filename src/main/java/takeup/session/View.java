@@ -84,7 +84,8 @@ public record View(
         // An order is gone through row by row: the highlight waits under what a row asks.
         int first = other == Page.ORDER ? 0 : -1;
         int kept = other == Page.ORDER && page == Page.ACTIONS ? chosen() : first;
-        return new View(other, from, Subject.ALL, new Place(0, kept), theme, big && other == Page.SHOOT, window, fromDisk);
+        return new View(
+                other, from, Subject.ALL, new Place(0, kept), theme, big && other == Page.SHOOT, window, fromDisk);
     }
 
     private View showing(Subject what) {
@@ -94,18 +95,21 @@ public record View(
     /** Help on one word. */
     View explaining(String word) {
         return page(Page.HELP)
-                .showing(new Subject(Optional.of(word), Optional.empty(), Optional.empty(), Optional.empty(), Set.of()));
+                .showing(
+                        new Subject(Optional.of(word), Optional.empty(), Optional.empty(), Optional.empty(), Set.of()));
     }
 
     /** The end of the day, with the rolls in the photographer's hand, where they were named. */
     View endingDay(Optional<Set<RollId>> heldRolls) {
-        return page(Page.DAY_END).showing(new Subject(Optional.empty(), heldRolls, Optional.empty(), Optional.empty(), Set.of()));
+        return page(Page.DAY_END)
+                .showing(new Subject(Optional.empty(), heldRolls, Optional.empty(), Optional.empty(), Set.of()));
     }
 
     /** Actions to pick from, over the view that they are of. */
     View offering(Menu menu) {
         Page under = page == Page.ACTIONS || page == Page.HELP ? previous : page;
-        Subject subject = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(menu), Set.of());
+        Subject subject =
+                new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(menu), Set.of());
         return new View(Page.ACTIONS, under, subject, new Place(0, chosen()), theme, false, window, fromDisk);
     }
 
@@ -118,7 +122,8 @@ public record View(
     View withSheet(Sheet sheet) {
         return page(Page.SHOOT)
                 .big(false)
-                .showing(new Subject(Optional.empty(), Optional.empty(), Optional.of(sheet), Optional.empty(), Set.of()));
+                .showing(new Subject(
+                        Optional.empty(), Optional.empty(), Optional.of(sheet), Optional.empty(), Set.of()));
     }
 
     /** The word that help explains; empty for all of them. */

@@ -94,7 +94,8 @@ class NarrowViewsTest {
     @ParameterizedTest(name = "at {0} columns")
     @ValueSource(ints = {40, 60, 80})
     void whoIsOnAFrameAndWhereIsThereWholeOnTheHighlightedRow(int columns) {
-        Playing day = Playing.medium("m 5.6 125", "4 125 with Ines Dahl, Tarek Omar at boathouse ; the eight, one step back")
+        Playing day = Playing.medium(
+                        "m 5.6 125", "4 125 with Ines Dahl, Tarek Omar at boathouse ; the eight, one step back")
                 .press(Key.Name.F2)
                 .press(Key.Name.DOWN);
         String text = Screen.render(day.shoot(), columns, 24).text().replaceAll("\\s+", " ");

@@ -47,7 +47,11 @@ class HandingOverTest {
 
     @Test
     void anOrderIsMarkedAsSentAndBackAgain() {
-        Playing day = day().press(Key.Name.F7).pass(10).press(Key.Name.ENTER).press(Key.Name.ENTER).pass(10);
+        Playing day = day().press(Key.Name.F7)
+                .pass(10)
+                .press(Key.Name.ENTER)
+                .press(Key.Name.ENTER)
+                .pass(10);
         day.press(Key.Name.ESCAPE).press(Key.Name.F7).pass(10);
         row(day, "ORD-001");
         assertTrue(row(day).text().startsWith("ordered, 2 rolls"), row(day).text());

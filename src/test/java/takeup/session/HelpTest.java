@@ -391,7 +391,8 @@ class HelpTest {
         assertEquals(Session.Page.HELP, day.page());
         day.type("zone");
         assertTrue(
-                HelpList.of(day.shoot()).entries().stream().anyMatch(it -> it.word().equals("m")),
+                HelpList.of(day.shoot()).entries().stream()
+                        .anyMatch(it -> it.word().equals("m")),
                 "what is folded is found all the same");
         day.press(Key.Name.ESCAPE).press(Key.Name.ESCAPE).press(Key.typed("?"));
         assertEquals(all, HelpList.of(day.shoot()).entries().size(), "the next time all is there");
