@@ -1,5 +1,7 @@
 package takeup.advice;
 
+import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.Optional;
 import takeup.history.History;
 import takeup.history.JournalStep;
@@ -30,6 +32,15 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
                                 .flatMap(it -> it.as(RollEvent.class).flatMap(event -> next(event, roll, s)).stream())
                                 .findFirst()
                                 .map(it -> new LoadChecks(roll, it))));
+    }
+
+    /** Whether a look was answered with no within the last second. */
+    public static boolean isJustDenied(History history, OffsetDateTime now) {
+        return history.newest()
+                .filter(it -> Duration.between(it.at(), now).toMillis() < 1000)
+                .filter(it ->
+                        it.events(RollEvent.LoadChecked.class).anyMatch(check -> check.answer() == LoadCheck.Answer.NO))
+                .isPresent();
     }
 
     /** The last line that changed anything and was not taken back: an answer that was undone is asked for again. */

@@ -36,7 +36,6 @@ import takeup.screen.Screen;
 import takeup.session.Session;
 import takeup.session.Transition;
 import takeup.session.Update;
-import takeup.session.Window;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
 import takeup.terminal.TerminalEnvironment;
@@ -221,7 +220,7 @@ final class ScreenCommand {
         while (true) {
             if (messages.isEmpty()) {
                 Size size = terminal.size();
-                session = session.in(new Window(size.columns(), size.rows()));
+                session = session.in(size.columns(), size.rows());
                 terminal.show(render(session, size, terminal.pixels()));
             }
             boolean isDrafted = drafted.equals(session.prompt().text());

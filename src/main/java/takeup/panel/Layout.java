@@ -1,7 +1,7 @@
 package takeup.panel;
 
+import takeup.action.Window;
 import takeup.grid.Grid;
-import takeup.session.Window;
 
 /** How a screen of so many columns and rows is divided. The sizes from which on there is room for more are all here. */
 public record Layout(int columns, int rows) {

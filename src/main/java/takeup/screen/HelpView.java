@@ -2,10 +2,10 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.action.HelpLines;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.panel.Layout;
-import takeup.session.HelpLines;
 import takeup.session.HelpList;
 import takeup.session.Session;
 
@@ -55,7 +55,7 @@ final class HelpView {
         int marked = HelpList.onEnter(session).isPresent()
                 ? Math.max(0, session.view().chosen())
                 : -1;
-        for (HelpLines.Line line : HelpLines.of(help, room).lines()) {
+        for (HelpLines.Line line : HelpLines.of(help.parts(), room).lines()) {
             if (line.kind() == HelpLines.Kind.TITLE) {
                 lines.add(new ListLine(line.text(), TextRole.LABEL));
                 continue;

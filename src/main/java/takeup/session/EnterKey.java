@@ -1,14 +1,11 @@
 package takeup.session;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import takeup.action.PickList;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.kit.Suggestion;
-import takeup.roll.LoadCheck;
-import takeup.roll.RollEvent;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
 
@@ -51,15 +48,8 @@ final class EnterKey {
                 : LineFlow.take(cleared, From.PROMPT, lines);
     }
 
-    /** Whether a look of the load routine was answered with no within the last second. */
     static boolean isJustDenied(Session session) {
-        return session.afterPending()
-                .history()
-                .newest()
-                .filter(it -> Duration.between(it.at(), session.now()).toMillis() < 1000)
-                .filter(it ->
-                        it.events(RollEvent.LoadChecked.class).anyMatch(check -> check.answer() == LoadCheck.Answer.NO))
-                .isPresent();
+        return LoadChecks.isJustDenied(session.afterPending().history(), session.now());
     }
 
     /** Whether the load routine waits for a key: where it is to be seen, and nothing else was asked. */

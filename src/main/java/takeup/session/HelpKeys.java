@@ -4,6 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import takeup.action.HelpLines;
+import takeup.action.Window;
 import takeup.session.Session.Page;
 
 /** Keys of the help view: the highlight, and Enter on what is highlighted. */
@@ -33,7 +35,7 @@ final class HelpKeys {
             return highlight(session, way);
         }
         Window window = session.view().window();
-        HelpLines lines = HelpLines.of(help, window.room());
+        HelpLines lines = HelpLines.of(help.parts(), window.room());
         int seen = Math.max(1, window.listRows());
         int chosen = session.view().chosen();
         int middle = Math.max(seen / 2, chosen < 0 ? 0 : lines.start(chosen));
@@ -48,9 +50,6 @@ final class HelpKeys {
     static Session fold(Session session) {
         HelpList help = HelpList.of(session);
         int chosen = session.view().chosen();
-        if (help.entries().isEmpty()) {
-            return session;
-        }
         HelpList.Section section = help.section(Math.max(0, chosen));
         Set<String> folded = new HashSet<>(session.view().folded());
         if (chosen < 0 || section.isFolded()) {
@@ -65,9 +64,6 @@ final class HelpKeys {
     static Session unfold(Session session) {
         HelpList help = HelpList.of(session);
         int chosen = session.view().chosen();
-        if (help.entries().isEmpty()) {
-            return session;
-        }
         HelpList.Section section = help.section(Math.max(0, chosen));
         Set<String> folded = new HashSet<>(session.view().folded());
         if (chosen < 0) {
@@ -81,13 +77,7 @@ final class HelpKeys {
     /** The highlight goes to the first entry of a section. */
     private static Session folding(Session session, Set<String> folded, String title) {
         Session after = session.with(session.view().folding(folded));
-        int at = 0;
-        for (HelpList.Section section : HelpList.of(after).sections()) {
-            if (section.title().equals(title)) {
-                break;
-            }
-            at += section.entries().size();
-        }
+        int at = HelpList.of(after).start(title);
         return highlight(after.with(after.view().chosen(-1)), at + 1);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import takeup.action.HelpLines;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.HelpSearch;
@@ -109,14 +110,18 @@ public record HelpList(String title, List<Section> sections) {
 
     /** The section that an entry is in. */
     Section section(int entry) {
-        int before = 0;
-        for (Section section : sections) {
-            before += section.entries().size();
-            if (entry < before) {
-                return section;
-            }
-        }
-        return sections.get(sections.size() - 1);
+        return sections.stream()
+                .filter(it -> start(it.title()) <= entry)
+                .reduce((one, later) -> later)
+                .orElseThrow();
+    }
+
+    /** The first entry of a section. */
+    int start(String title) {
+        return sections.stream()
+                .takeWhile(it -> !it.title().equals(title))
+                .mapToInt(it -> it.entries().size())
+                .sum();
     }
 
     private static HelpList article(Session session, CommandInfo word) {
@@ -193,6 +198,17 @@ public record HelpList(String title, List<Section> sections) {
                 .forEach(it -> words.add(
                         new Entry(it.example(), it.summary(), Optional.empty(), it.word(), whyNot(it, session))));
         return words;
+    }
+
+    /** As it is laid out in lines. */
+    public List<HelpLines.Part> parts() {
+        return sections.stream()
+                .map(it -> new HelpLines.Part(
+                        it.isFolded() ? "" : it.title(),
+                        it.entries().stream()
+                                .map(entry -> new HelpLines.Item(entry.typed(), entry.does()))
+                                .toList()))
+                .toList();
     }
 
     /** All entries in their order; the highlight counts them. */

@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.TreeMap;
 import takeup.action.Menu;
 import takeup.action.PickList;
+import takeup.action.Window;
 import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.message.SaveError;
+import takeup.metering.LastAdvice;
 import takeup.planning.ShootCommand;
 import takeup.prompt.PromptLine;
 import takeup.report.DayEnd;
@@ -134,8 +136,9 @@ public record Session(
     }
 
     /** In a window of that size. */
-    public Session in(Window window) {
-        return window.equals(view.window()) ? this : with(view.in(window));
+    public Session in(int columns, int rows) {
+        Window now = view.window();
+        return now.columns() == columns && now.rows() == rows ? this : with(view.in(new Window(columns, rows)));
     }
 
     /** With a sentence; a warning stays beside it, but for a refusal and a question. */

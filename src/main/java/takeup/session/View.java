@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import takeup.action.Menu;
+import takeup.action.Window;
 import takeup.command.ScreenAction.Sheet;
 import takeup.drafting.OrderDraft;
 import takeup.report.RollSummary;

@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.action.HelpLines;
+import takeup.action.Window;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
@@ -357,8 +359,8 @@ class HelpTest {
     @CsvSource({"80,24", "40,12", "120,40"})
     void spaceTurnsAPageAndSkipsNothing(int columns, int rows) {
         Window window = new Window(columns, rows);
-        Playing day = Playing.two("m 5.6 125", "4 125").press(Key.typed("?")).in(window);
-        HelpLines lines = HelpLines.of(HelpList.of(day.shoot()), window.room());
+        Playing day = Playing.two("m 5.6 125", "4 125").press(Key.typed("?")).in(columns, rows);
+        HelpLines lines = HelpLines.of(HelpList.of(day.shoot()).parts(), window.room());
         int seen = window.listRows();
         int first = 0;
         for (int pages = 0; first + seen < lines.lines().size(); pages++) {

@@ -178,8 +178,8 @@ public final class Playing {
     }
 
     /** In a window of that size. */
-    Playing in(Window window) {
-        shoot = shoot.in(window);
+    Playing in(int columns, int rows) {
+        shoot = shoot.in(columns, rows);
         return this;
     }
 

@@ -1,4 +1,4 @@
-package takeup.session;
+package takeup.action;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -27,20 +27,31 @@ public record HelpLines(List<Line> lines) {
      */
     public record Line(Kind kind, int entry, String typed, String text) {}
 
+    /**
+     * A part of help as it is laid out.
+     *
+     * @param title its heading; "" where an entry stands for all of it
+     * @param entries what stands under it
+     */
+    public record Part(String title, List<Item> entries) {}
+
+    /** What is typed, and what it does. */
+    public record Item(String typed, String does) {}
+
     public HelpLines {
         lines = List.copyOf(lines);
     }
 
     /** The lines of help in so many columns. */
-    public static HelpLines of(HelpList help, int columns) {
+    public static HelpLines of(List<Part> parts, int columns) {
         List<Line> lines = new ArrayList<>();
         int at = 0;
-        for (HelpList.Section section : help.sections()) {
-            if (!section.isFolded()) {
-                lines.add(new Line(Kind.TITLE, at, "", section.title()));
+        for (Part part : parts) {
+            if (!part.title().isEmpty()) {
+                lines.add(new Line(Kind.TITLE, at, "", part.title()));
             }
-            int indent = widest(section, columns) + 4;
-            for (HelpList.Entry entry : section.entries()) {
+            int indent = widest(part, columns) + 4;
+            for (Item entry : part.entries()) {
                 add(lines, entry, at++, indent, columns);
             }
         }
@@ -48,8 +59,8 @@ public record HelpLines(List<Line> lines) {
     }
 
     /** The widest entry of a section, but for those that get a line of their own. */
-    private static int widest(HelpList.Section section, int columns) {
-        return section.entries().stream()
+    private static int widest(Part part, int columns) {
+        return part.entries().stream()
                 .mapToInt(it -> Width.of(it.typed()))
                 .filter(it -> it < columns / 3)
                 .max()
@@ -57,7 +68,7 @@ public record HelpLines(List<Line> lines) {
     }
 
     /** What is typed and what it does, on one line where both fit. */
-    private static void add(List<Line> lines, HelpList.Entry entry, int at, int indent, int columns) {
+    private static void add(List<Line> lines, Item entry, int at, int indent, int columns) {
         String typed = "  " + entry.typed();
         if (entry.does().isEmpty()) {
             lines.add(new Line(Kind.ENTRY, at, typed, typed));
@@ -82,7 +93,7 @@ public record HelpLines(List<Line> lines) {
     }
 
     /** The entry that a line belongs to; at a title the one before it. */
-    int entry(int line) {
+    public int entry(int line) {
         Line there = lines.get(Math.max(0, Math.min(lines.size() - 1, line)));
         return there.kind() == Kind.TITLE ? Math.max(0, there.entry() - 1) : there.entry();
     }

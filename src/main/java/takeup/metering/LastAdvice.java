@@ -1,22 +1,21 @@
-package takeup.session;
+package takeup.metering;
 
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.Light;
 import takeup.history.ShootState;
 import takeup.kit.Suggestions;
-import takeup.metering.ReadingCommand;
 
 /**
  * The advice for a state of the shoot, which is worked out once while the state stays: most keys only change the
  * prompt. Two of them are equal: what is remembered changes no answer.
  */
-final class LastAdvice {
+public final class LastAdvice {
     private ShootState state;
     private Optional<Suggestions> advice = Optional.empty();
 
     /** The suggestions for this state, without what the shutter cannot do; empty without film or light. */
-    Optional<Suggestions> of(ShootState asked) {
+    public Optional<Suggestions> of(ShootState asked) {
         if (asked != state) {
             advice = workedOut(asked);
             state = asked;

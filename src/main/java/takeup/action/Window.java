@@ -1,4 +1,4 @@
-package takeup.session;
+package takeup.action;
 
 /**
  * How large the window is, and what of it a list has. Help is paged through by what is seen of it.
@@ -8,7 +8,7 @@ package takeup.session;
  */
 public record Window(int columns, int rows) {
     /** The usual one, until the terminal has told its size. */
-    static final Window USUAL = new Window(80, 24);
+    public static final Window USUAL = new Window(80, 24);
 
     /** Columns left free at both sides of a wide screen. */
     public int margin() {
