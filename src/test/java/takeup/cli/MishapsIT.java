@@ -39,6 +39,13 @@ class MishapsIT {
         return Installed.run(scratch, "", List.of(arguments));
     }
 
+    /** What a kill left is looked at without a further JVM: there are many kills. */
+    private Installed.Ended inProcess(String folder, String lines, String... arguments) {
+        List<String> all = new ArrayList<>(List.of(arguments));
+        all.addAll(List.of("--data", scratch.resolve(folder).toString()));
+        return InProcess.run(lines, all);
+    }
+
     private void day(String folder, String lines) {
         Installed.Ended day = type(folder, TODAY, lines);
         assertEquals(0, day.status(), day.toString());
@@ -74,20 +81,23 @@ class MishapsIT {
                 isKilled = Installed.run(line(folder, TODAY, failing(call, "signal=KILL:when=" + when)), "undo\n")
                                 .status()
                         != 0;
-                boolean isOpen = type(folder, TOMORROW, "cam 35\n").out().contains("R0001");
-                Installed.Ended next = type(folder, TOMORROW, isOpen ? "8 60\n" : "load bw400\n");
+                boolean isOpen = inProcess(folder, "cam 35\n", "line", "--clock", TOMORROW)
+                        .out()
+                        .contains("R0001");
+                Installed.Ended next =
+                        inProcess(folder, isOpen ? "8 60\n" : "load bw400\n", "line", "--clock", TOMORROW);
                 assertEquals(0, next.status(), folder + ": " + next);
                 assertEquals(
                         isOpen ? 1 : 2,
-                        run("rolls", "--json", "--data", folder).out().split("\"roll\"").length - 1,
+                        inProcess(folder, "", "rolls", "--json").out().split("\"roll\"").length - 1,
                         folder);
                 assertEquals(
                         isOpen ? "open" : "finished",
-                        run("roll", "1", "--json", "--data", folder)
+                        inProcess(folder, "", "roll", "1", "--json")
                                 .out()
                                 .replaceAll("(?s).*\"state\"\\s*:\\s*\"(\\w+)\".*", "$1"),
                         folder);
-                Installed.Ended check = run("check", folder);
+                Installed.Ended check = inProcess(folder, "", "check");
                 assertEquals(0, check.status(), folder + ": " + check);
                 in += isOpen ? 1 : 0;
             }
