@@ -24,7 +24,10 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
             boolean isData = argument.equals(DATA) && i + 1 < arguments.length || argument.startsWith(DATA + "=");
             if (isData && data.isEmpty()) {
                 data = Optional.of(argument.equals(DATA) ? arguments[++i] : argument.substring(DATA.length() + 1));
-                if (data.get().isBlank()
+                // After a blank it may be a command whose data folder was forgotten.
+                boolean mayBeCommand = argument.equals(DATA) && data.get().matches("[a-z-]+");
+                if (mayBeCommand
+                        || data.get().isBlank()
                         || data.get().startsWith("-")
                         || data.get().startsWith("\"")) {
                     return Optional.empty();

@@ -12,8 +12,8 @@ class PlainLineTest {
             strings = {
                 "rolls",
                 "rolls --json",
-                "rolls --data here",
-                "--data here rolls --json",
+                "rolls --data ./here",
+                "--data /here rolls --json",
                 "--data=here roll r7 --json",
                 "roll R0001",
                 "frames --json",
@@ -36,6 +36,7 @@ class PlainLineTest {
                 "rolls here",
                 "rolls --data",
                 "rolls --data --json",
+                "--data keys rolls",
                 "rolls --data=",
                 "rolls --data a --data b",
                 "rolls --help",
