@@ -10,7 +10,7 @@ import termios
 import time
 import unicodedata
 
-SEQUENCE = re.compile(r"\x1b(?:\[([?<>=]?)([0-9;]*)([A-Za-z])|\][^\x07\x1b]*(?:\x07|\x1b\\)|[P_][^\x1b]*\x1b\\|[=>()78].?)")
+SEQUENCE = re.compile(r"\x1b(?:\[([?<>=]?)([0-9;]*)([A-Za-z])|\][^\x07\x1b]*(?:\x07|\x1b\\)|[P_][^\x1b]*\x1b\\|[=>78]|[()].)")
 KEYS = {"up": "[A", "down": "[B", "right": "[C", "left": "[D", "home": "[H", "end": "[F", "delete": "[3~", "pgup": "[5~",
         "pgdn": "[6~", "f1": "OP", "f2": "OQ", "f3": "OR", "f4": "OS", "f5": "[15~", "f6": "[17~", "f7": "[18~", "f8": "[19~",
         "f9": "[20~", "f10": "[21~", "shift+tab": "[Z"}
