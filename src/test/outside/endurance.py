@@ -153,7 +153,7 @@ class Endurance:
         worst = 0.0
         runs = self.some(50)
         for number in range(runs):
-            (data / ".draft").unlink(missing_ok=True)
+            (data / "draft").unlink(missing_ok=True)
             screen = self.screen(data)
             text, times = "; ", []
             screen.send(text)
