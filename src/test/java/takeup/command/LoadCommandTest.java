@@ -36,7 +36,7 @@ class LoadCommandTest {
                 "load cn400                 | 35  | cn400 135 36 C-41, NORMAL (rated 200, box 400)",
                 "load cn400 frames 24       | 35  | cn400 135 24 C-41, NORMAL (rated 200, box 400)",
                 "load cn400 @400            | 66  | cn400 120 12 C-41, NORMAL (rated 400, box 400)",
-                "load bw400 process D-76 Stock; 1+1, 20 mm | 645 | bw400 120 16 D-76 Stock; 1+1, 20 mm, NORMAL "
+                "load bw400 process MQ Stock; 1+1, 20 mm | 645 | bw400 120 16 MQ Stock; 1+1, 20 mm, NORMAL "
                         + "(rated 400, box 400)",
                 "load cn400 push 1 @800 process As usual | 645 | cn400 120 16 As usual, PUSH 1 STOP (rated 800, "
                         + "box 400)"
