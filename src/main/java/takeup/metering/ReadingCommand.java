@@ -123,7 +123,9 @@ public final class ReadingCommand implements Command {
                     state.day().preset(),
                     state.rollInHand().map(it -> it.film().index()),
                     now);
-            return again.light().filter(it -> it.ev100().equals(light.ev100())).flatMap(it -> again.shown());
+            return again.light()
+                    .filter(it -> it.ev100().stops() == light.ev100().stops())
+                    .flatMap(it -> again.shown());
         } catch (CommandRejected e) {
             return Optional.empty();
         }

@@ -70,7 +70,7 @@ public final class FooterKeys {
     /** What a key does here, in a word or two; "" where it does nothing that is worth a place. */
     private String action(String key) {
         return switch (key) {
-            case "Space" -> isShoot ? "same again" : scrolls("page");
+            case "Space" -> isShoot ? space() : scrolls("page");
             case "Enter" -> isTyped ? "do it" : enter();
             case "n" -> "no";
             case "Tab" -> isTyped ? "complete" : "camera";
@@ -92,6 +92,11 @@ public final class FooterKeys {
             case "PgUp" -> isShoot ? "earlier" : "";
             default -> "";
         };
+    }
+
+    /** While a shutter is open Space closes it. */
+    private String space() {
+        return session.shown().timerInHand().isPresent() ? "closes" : "same again";
     }
 
     /** Where Down goes to the next row, and does not scroll. */

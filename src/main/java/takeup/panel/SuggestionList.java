@@ -1,14 +1,18 @@
 package takeup.panel;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.exposure.Stops;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.history.ShootState;
+import takeup.kit.MeteredPair;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
+import takeup.metering.ReadingCommand;
 import takeup.report.SetupText;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -21,6 +25,7 @@ public final class SuggestionList {
     /** Columns of a row without what is sharp. */
     private static final int PLAIN = 46;
 
+    private final Session session;
     private final Grid grid;
     private final Layout layout;
     private final List<Suggestion> suggestions;
@@ -30,6 +35,7 @@ public final class SuggestionList {
     private final boolean hasDepth;
 
     public SuggestionList(Session session, Optional<Suggestions> advice, Grid grid) {
+        this.session = session;
         this.grid = grid;
         this.layout = Layout.of(grid);
         this.suggestions = advice.map(Suggestions::suggestions).orElse(List.of());
@@ -62,15 +68,43 @@ public final class SuggestionList {
         int margin = layout.margin();
         grid.put(margin, row, hasDepth ? Width.pad(HEAD, PLAIN) + "sharp" : HEAD, TextRole.LABEL);
         int width = layout.isTwoLists() ? end() - margin - 2 : layout.columns();
-        int middle = chosen >= 0 ? chosen : best;
-        int first = Math.max(0, Math.min(suggestions.size() - count, middle - count / 2));
-        for (int i = first; i < Math.min(suggestions.size(), first + count); i++) {
-            int line = row + 1 + i - first;
-            if (i == chosen) {
+        List<Integer> rows = seen(count);
+        for (int i = 0; i < rows.size(); i++) {
+            int index = rows.get(i);
+            int line = row + 1 + i;
+            if (index == chosen) {
                 grid.fill(margin, line, width, TextRole.CHOSEN);
             }
-            grid.put(margin, line, Width.cut(text(i), width), role(i));
+            grid.put(margin, line, Width.cut(text(index), width), role(index));
         }
+    }
+
+    /** The rows around the highlighted one, else around the best; the meter's own is always among them. */
+    private List<Integer> seen(int count) {
+        int middle = chosen >= 0 ? chosen : best;
+        int first = Math.max(0, Math.min(suggestions.size() - count, middle - count / 2));
+        List<Integer> rows = new ArrayList<>();
+        for (int i = first; i < Math.min(suggestions.size(), first + count); i++) {
+            rows.add(i);
+        }
+        int own = rows.size() < suggestions.size() ? own() : -1;
+        if (own >= 0 && !rows.contains(own) && rows.size() > 1) {
+            boolean isAbove = own < first;
+            rows.set(isAbove ? 0 : rows.size() - 1, own);
+        }
+        return rows;
+    }
+
+    /** Which row has the pair that the meter showed; -1 where it showed none. */
+    private int own() {
+        ShootState state = session.shown();
+        Optional<MeteredPair> shown = state.day().light().flatMap(it -> ReadingCommand.shown(it, state, it.at()));
+        for (int i = 0; i < suggestions.size() && shown.isPresent(); i++) {
+            if (shown.get().aperture().isSameMark(suggestions.get(i).aperture())) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private TextRole role(int index) {

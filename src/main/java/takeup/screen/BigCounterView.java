@@ -65,7 +65,8 @@ final class BigCounterView {
 
     /** The counter, below it what is left and the pair: large where three rows are free for them. */
     private void withFilm(Roll roll, int top, int foot, boolean isTall) {
-        int below = isTall ? (Layout.of(grid).counterScale() > 1 ? 7 : 5) : 1;
+        int figures = Layout.of(grid).counterScale() > 1 ? 6 : 4;
+        int below = isTall ? figures : 1;
         String number = Integer.toString(roll.next());
         int wide = Math.max(BigText.width("00", 1), BigText.width(number, 1));
         int scale = Math.max(1, Math.min((foot - top - below) / 5, (grid.columns() - 2) / wide));

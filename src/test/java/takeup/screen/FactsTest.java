@@ -440,4 +440,35 @@ class FactsTest {
         throw new AssertionError("not drawn at " + columns + "x" + rows + ":\n" + String.join("\n", lines) + "\nin\n"
                 + String.join("\n", picture));
     }
+
+    /** Warnings, a moment, other cameras, what stays on, and a message over two rows. */
+    @Test
+    void fiveRowsOfTheTableStandAt80By24WhateverElseIsOn() {
+        Playing day = Playing.two(
+                        "plan 15:10 Prize-giving wants 12 must",
+                        "m 5.6 125",
+                        "filter yellow",
+                        "bias +1/3",
+                        "tripod on",
+                        "with Anna, Ben at boathouse",
+                        "x13",
+                        "cam 645leaf",
+                        "load cn800",
+                        "cam 645")
+                .later(2)
+                .press(Key.ctrl('l'));
+        String text = text(day.shoot(), new Size(80, 24));
+        long rows = text.lines().filter(it -> it.matches("[ •] f/.*")).count();
+        assertTrue(rows >= 5, rows + " rows in " + text);
+    }
+
+    @Test
+    void theMetersOwnPairIsSeenHoweverFarTheHighlightGoes() {
+        Playing day = Playing.of("cam 35", "load bw400", "m 8 125");
+        for (int i = 0; i < 12; i++) {
+            day.press(Key.Name.DOWN);
+            String text = text(day.shoot(), new Size(80, 24));
+            assertTrue(text.lines().anyMatch(it -> it.matches("[ •►][ \\[]f/8 +1/125.*")), i + " down: " + text);
+        }
+    }
 }
