@@ -1,6 +1,7 @@
 package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -53,6 +54,23 @@ class KeysSubcommandTest {
                 .forEach(it -> shown.add(it.word() + ": " + it.typed()));
         assertEquals(new TreeSet<>(told), new TreeSet<>(shown));
         assertEquals(told.size(), shown.size());
+    }
+
+    /** The word that does the same as a key stands beside it, and is one of the words. */
+    @Test
+    void aKeyNamesTheWordThatDoesTheSame() {
+        TreeSet<String> words = new TreeSet<>();
+        list("words").forEach(it -> words.add(text(it.fields().get("word"))));
+        TreeSet<String> named = new TreeSet<>();
+        for (Json.Obj key : list("keys")) {
+            if (key.fields().get("word") instanceof Json.Text word) {
+                named.add(text(key.fields().get("key")) + " " + word.value());
+                assertTrue(words.contains(word.value()), word.value());
+            }
+        }
+        assertTrue(
+                named.containsAll(List.of("Space .", "Tab cam", "Ctrl-Z undo", "F2 frames", "F9 theme")),
+                named::toString);
     }
 
     private static List<HelpList.Entry> help(Session.Page page) {

@@ -79,6 +79,20 @@ class LaunchTest {
         }
     }
 
+    /** One that is too old would end in a stack trace. */
+    @ParameterizedTest(name = "Java {0} is started: {1}")
+    @CsvSource({"1.8.0_402, false", "11.0.22, false", "16.0.2, false", "17, true", "17.0.9, true", "25-ea, true"})
+    void aJavaThatIsTooOldIsNotStarted(String version, boolean isStarted) throws IOException {
+        program("java/release", "JAVA_VERSION=\"" + version + "\"\n");
+        List<String> told = told("rolls");
+        assertEquals(isStarted, told.contains("rolls"), told.toString());
+        assertEquals(
+                isStarted ? 0 : 1,
+                told.stream()
+                        .filter(it -> it.endsWith("let JAVA_HOME name one"))
+                        .count());
+    }
+
     /** Java knows a jar by its time and size, and those of two builds can agree. */
     @Test
     void anArchiveOfAnotherBuildIsPassedOverThoughItsJarLooksTheSame() throws IOException {
