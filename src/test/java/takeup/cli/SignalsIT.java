@@ -183,7 +183,7 @@ class SignalsIT {
     private static Json.Obj ended(String action) throws JsonText.NotJson {
         Installed.Ended ended = RUNS.get(action).join();
         assertEquals(0, ended.status(), ended.toString());
-        return (Json.Obj) JsonText.read(ended.out());
+        return (Json.Obj) JsonText.readExported(ended.out());
     }
 
     private static void givenBack(Json.Obj ended) {
