@@ -192,8 +192,8 @@ class ClassArchiveIT {
                     lib.filter(it -> it.toString().matches(".*\\.(jsa|aot)")).toList();
             assertEquals(1, archives.size(), archives::toString);
             List<String> lines = Files.readAllLines(home.resolve("lib").resolve("archive.txt"));
-            assertEquals(archives.get(0).getFileName().toString(), lines.get(1));
-            assertEquals(Files.size(archives.get(0)), Long.parseLong(lines.get(2)));
+            assertEquals(archives.get(0).getFileName().toString(), lines.get(2));
+            assertEquals(Files.size(archives.get(0)), Long.parseLong(lines.get(3)));
             return archives.get(0);
         }
     }

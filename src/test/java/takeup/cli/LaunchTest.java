@@ -79,6 +79,27 @@ class LaunchTest {
         }
     }
 
+    /** A build names its Java by the home, who starts it has a link to it on the path. */
+    @Test
+    void anArchiveServesItsJavaByEachOfItsNames() throws IOException {
+        program("java/release", "JAVA_VERSION=\"17.0.9\"\n");
+        program("takeup.jar", "");
+        Files.setLastModifiedTime(home.resolve("takeup.jar"), FileTime.fromMillis(0));
+        program("lib/a.jar", "");
+        program("lib/takeup.jsa", "archive");
+        program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n1c0ffee\n");
+        Files.createSymbolicLink(home.resolve("link"), home.resolve("java/bin/java"));
+        program("another", "");
+        for (String maker : List.of("java/bin/java", "link", "another")) {
+            program(
+                    "lib/archive.txt",
+                    home.resolve(maker) + "\n17.0.9 1c0ffee " + home.resolve("takeup.jar") + ":"
+                            + home.resolve("lib/a.jar") + "\ntakeup.jsa\n7\n");
+            boolean isUsed = told("rolls").contains("-XX:SharedArchiveFile=" + home.resolve("lib/takeup.jsa"));
+            assertEquals(!maker.equals("another"), isUsed, maker);
+        }
+    }
+
     /** One that is too old would end in a stack trace. */
     @ParameterizedTest(name = "Java {0} is started: {1}")
     @CsvSource({"1.8.0_402, false", "11.0.22, false", "16.0.2, false", "17, true", "17.0.9, true", "25-ea, true"})
@@ -103,7 +124,7 @@ class LaunchTest {
         program("lib/takeup.jsa", "archive");
         program(
                 "lib/archive.txt",
-                home.resolve("java/bin/java") + " 17.0.9 1c0ffee " + home.resolve("takeup.jar") + ":"
+                home.resolve("java/bin/java") + "\n17.0.9 1c0ffee " + home.resolve("takeup.jar") + ":"
                         + home.resolve("lib/a.jar") + "\ntakeup.jsa\n7\n");
         String archive = "-XX:SharedArchiveFile=" + home.resolve("lib/takeup.jsa");
 
