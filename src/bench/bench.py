@@ -6,7 +6,7 @@ with its spread beside what it aims at, and whether that was met.
 
 Every figure is a ratio to something measured in the same run, turn by turn: an empty Java main on the same pseudo-terminal,
 a bare append and fdatasync of the same bytes, the same program with less to do. With --against an older build, its jar or
-the folder of its package, takes turns with this one, so that what became slower shows before it is landed. Needs Python
+the folder of its package, takes turns with this one, so that what became slower shows before it is released. Needs Python
 3.9, a JDK, and for the row "while the disk is slow" strace; what is missing leaves its row out with a line that says so.
 """
 import argparse

@@ -33,6 +33,9 @@ final class WarmUp {
     private static final List<String> QUICK = List.of(
             "paths", "rolls", "rolls --json", "frames", "frames --json", "roll 1", "roll 1 --json", "day-end", "check");
 
+    /** The roll is finished: the next start finds no film in the camera, and offers some. */
+    private static final String FINISH = "unload yes\nquit\n";
+
     /**
      * Keys as somebody types them: each is drawn before the next. All at once they would be a paste, and what the very
      * first key of a later start needs would not be among what was loaded.
@@ -76,7 +79,7 @@ final class WarmUp {
             try {
                 TerminalEnvironment environment =
                         TerminalEnvironment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
-                for (String keys : List.of("", KEYS, "")) {
+                for (String keys : List.of("", KEYS, "", FINISH, "")) {
                     Terminal terminal = Terminal.withoutScreen(
                             new Typed(keys), environment, Theme.named("dark").orElseThrow());
                     int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark");
