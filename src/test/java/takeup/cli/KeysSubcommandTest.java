@@ -1,6 +1,7 @@
 package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -54,6 +55,15 @@ class KeysSubcommandTest {
                 .forEach(it -> shown.add(it.word() + ": " + it.typed()));
         assertEquals(new TreeSet<>(told), new TreeSet<>(shown));
         assertEquals(told.size(), shown.size());
+    }
+
+    @Test
+    void aWordIsToldWithItsFormAndWhatItDoes() {
+        for (Json.Obj word : list("words")) {
+            String name = text(word.fields().get("word"));
+            assertTrue(text(word.fields().get("usage")).startsWith(name), word.toString());
+            assertFalse(text(word.fields().get("does")).isBlank(), word.toString());
+        }
     }
 
     /** The word that does the same as a key stands beside it, and is one of the words. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.json.JsonText;
 
 /** Film into the fridge, from it into the bag for the plan, and back. It is 15:00 on 12 September 2026. */
 class FridgeCommandTest {
@@ -54,6 +55,18 @@ class FridgeCommandTest {
         String said = shooting.type("bag pack");
         assertTrue(said.startsWith("Packed 1 roll from the fridge: 1 × cn400 120, expires 2025-01."), said);
         assertTrue(said.contains("test a roll first"), said);
+    }
+
+    /** 15 rolls of 16 frames lie in the fridge. */
+    @Test
+    void otherProgramsReadWhatWasPackedAndWhichMomentIsShort() {
+        Shooting shooting = stocked("plan 16:30 Portraits wants 300");
+        assertTrue(
+                shooting.type("bag pack").contains("MISSING: 60 frames"),
+                shooting.answer().toString());
+        assertEquals(
+                "[{\"moment\":1,\"frames\":60,\"camera\":\"645\"}]",
+                JsonText.line(shooting.answer().fields().field("short").orElseThrow()));
     }
 
     @Test
