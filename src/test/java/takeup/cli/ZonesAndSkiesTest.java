@@ -68,6 +68,8 @@ class ZonesAndSkiesTest {
     void otherProgramsReadWhereEachFalls() throws Exception {
         Json.Arr zones = (Json.Arr) meter("spot 9 z3 and 12 z7").fields().get("zones");
         assertEquals(2, zones.items().size());
+        assertEquals(9, TypedLines.number((Json.Obj) zones.items().get(0), "ev100"), 1e-6);
+        assertEquals(12, TypedLines.number((Json.Obj) zones.items().get(1), "ev100"), 1e-6);
         assertEquals(6, TypedLines.number((Json.Obj) zones.items().get(1), "fallsOn"), 1e-6);
         assertEquals(7, TypedLines.number((Json.Obj) zones.items().get(1), "zone"), 1e-6);
     }

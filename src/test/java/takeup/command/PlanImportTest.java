@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.KeyMoment;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.planning.PlanImport;
 import takeup.report.MomentText;
 
@@ -43,6 +45,22 @@ class PlanImportTest {
                         "17:00 Portraits, \"crew\" of eight, EV 12"),
                 planned(text).stream()
                         .map(it -> it.substring(it.indexOf(' ') + 1))
+                        .toList());
+    }
+
+    @Test
+    void otherProgramsReadEachMomentThatCameIn() {
+        Json.Arr moments = (Json.Arr) read(Shooting.of(), "time,moment\n16:30,Prize-giving\n17:00,Portraits\n")
+                .does()
+                .orElseThrow()
+                .answer()
+                .fields()
+                .field("moments")
+                .orElseThrow();
+        assertEquals(
+                List.of("\"Prize-giving\"", "\"Portraits\""),
+                moments.items().stream()
+                        .map(it -> JsonText.line(((Json.Obj) it).field("name").orElseThrow()))
                         .toList());
     }
 
