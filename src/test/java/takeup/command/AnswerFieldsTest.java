@@ -49,6 +49,16 @@ class AnswerFieldsTest {
         }
     }
 
+    @Test
+    void aPlaceAnswersWithItsNameAndWhetherItIsShared() {
+        Shooting shooting = Shooting.of("shoot Regatta", "place boathouse at 59.33,18.07");
+        assertEquals(Json.of("Regatta"), field(shooting, "name"));
+        assertEquals(Json.of("boathouse"), field(shooting, "place"));
+        assertEquals(Json.of(false), field(shooting, "shared"));
+        shooting.type("place share");
+        assertEquals(Json.of(true), field(shooting, "shared"));
+    }
+
     // The events of an answer (files.md), each with the lines that it covers.
     @ParameterizedTest(name = "{0} answers {1}")
     @CsvSource({
