@@ -205,16 +205,18 @@ class PrivateWordsTest {
         run("", "order", "new", "1", "--yes");
         comeBack();
         Map<String, String> all = leaving();
-        assertEquals(
-                List.of(
-                        "data/exports/R0001.json",
-                        "takeup frames --json",
-                        "takeup plan --json",
-                        "takeup prepare --json",
-                        "takeup roll 1 --csv",
-                        "takeup roll 1 --json",
-                        "takeup roll 2 --json"),
-                holding(all, "12.3456"));
+        for (String coordinate : List.of("12.3456", "-45.6789")) {
+            assertEquals(
+                    List.of(
+                            "data/exports/R0001.json",
+                            "takeup frames --json",
+                            "takeup plan --json",
+                            "takeup prepare --json",
+                            "takeup roll 1 --csv",
+                            "takeup roll 1 --json",
+                            "takeup roll 2 --json"),
+                    holding(all, coordinate));
+        }
         String sidecar = all.get("scans/crew_01.xmp");
         assertTrue(sidecar.contains("<exif:GPSLatitude>12,20.7360N</exif:GPSLatitude>"), sidecar);
         assertTrue(sidecar.contains("<exif:GPSLongitude>45,40.7340W</exif:GPSLongitude>"), sidecar);
