@@ -113,7 +113,7 @@ public final class ReadingCommand implements Command {
     }
 
     /** The same at another time. */
-    public static Optional<MeteredPair> shown(Light light, ShootState state, OffsetDateTime now) {
+    static Optional<MeteredPair> shown(Light light, ShootState state, OffsetDateTime now) {
         try {
             List<String> words = Tokens.of(light.typed()).words();
             Reading again = ReadingParser.read(

@@ -6,13 +6,11 @@ import java.util.Optional;
 import takeup.exposure.Stops;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
-import takeup.history.ShootState;
 import takeup.kit.MeteredPair;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
-import takeup.metering.ReadingCommand;
 import takeup.report.SetupText;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -97,8 +95,7 @@ public final class SuggestionList {
 
     /** Which row has the pair that the meter showed; -1 where it showed none. */
     private int own() {
-        ShootState state = session.shown();
-        Optional<MeteredPair> shown = state.day().light().flatMap(it -> ReadingCommand.shown(it, state, it.at()));
+        Optional<MeteredPair> shown = session.shownByMeter();
         for (int i = 0; i < suggestions.size() && shown.isPresent(); i++) {
             if (shown.get().aperture().isSameMark(suggestions.get(i).aperture())) {
                 return i;

@@ -6,8 +6,9 @@ import takeup.framing.RatingCommand;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.message.Effect;
+import takeup.message.HeldKey;
+import takeup.message.HeldKey.Kind;
 import takeup.message.Key;
-import takeup.session.HeldKey.Kind;
 import takeup.session.PendingLines.From;
 import takeup.text.English;
 

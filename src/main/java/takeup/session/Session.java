@@ -11,8 +11,10 @@ import takeup.action.Window;
 import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
+import takeup.kit.MeteredPair;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
+import takeup.message.HeldKey;
 import takeup.message.SaveError;
 import takeup.metering.LastAdvice;
 import takeup.planning.ShootCommand;
@@ -233,6 +235,11 @@ public record Session(
     /** What the light of the day asks for, without what the shutter cannot do. */
     public Optional<Suggestions> advice() {
         return settings.lastAdvice().of(shown());
+    }
+
+    /** The pair that the meter showed for that light. */
+    public Optional<MeteredPair> shownByMeter() {
+        return settings.lastAdvice().shownByMeter(shown());
     }
 
     /** What can be picked where there is nothing to suggest yet. */
