@@ -85,17 +85,18 @@ class Endurance:
         """Goes to a view, from wherever it is."""
         for _ in range(6):
             screen.send("\x15")
+            screen.settled()    # what comes in one read with another key is a paste
             if "Esc" not in screen.text().rsplit("\n", 1)[-1]:
                 break
             screen.send("\x1b")
             screen.until(lambda: "Esc" not in screen.text().rsplit("\n", 1)[-1], 0.6)
-        screen.quiet()
+            screen.settled()
         before = screen.text()
         if view != "shoot":
             screen.send("\r") if VIEWS[view] == "enter" else screen.key(VIEWS[view])
-            assert screen.until(lambda: screen.text() != before, 3) is not None, f"{view} does not open\n{before}"
+            assert screen.until(lambda: screen.text() != before, 10) is not None, f"{view} does not open\n{before}"
             screen.until(lambda: "reading the " not in screen.text(), 5)
-        screen.quiet()
+        screen.settled()
 
     def exports(self, data):
         rolls = []
@@ -175,10 +176,10 @@ class Endurance:
             assert shown.rstrip() == kept, f"{shown!r} is not what was typed: {text!r}"
             lost = len(text.rstrip()) - len(kept)
             if lost:
-                assert kept or killed - times[0] < 1.2, f"nothing of {text!r}"
+                assert kept or killed - times[0] < 1, f"nothing of {text!r}"
                 worst = max(worst, killed - times[max(0, len(kept) - 2)])
             screen.kill()
-        assert worst <= 1.1, f"{worst:.2f} s of typing lost"
+        assert worst <= 1, f"{worst:.2f} s of typing lost"
         for keys in ("\x03", "\x1b"):
             screen = self.screen(data)
             screen.send("; the four at the slip")
@@ -356,12 +357,13 @@ class Endurance:
                 self.show(screen, view)
                 if key["prompt"] == "typed" or key["key"] in ("Esc", "Ctrl-C") and view == "shoot":
                     screen.send("; bow")
+                    screen.settled()
                     screen.send("\x1b[D")
-                    screen.quiet()
+                    screen.settled()
                 name = key["key"]
                 if name in MOVES and key["prompt"] != "typed":
                     screen.key(MOVES[name])
-                    screen.quiet()
+                    screen.settled()
                 before, sent = screen.text(), len(screen.stream)
                 if name in bytes_of:
                     screen.send(bytes_of[name])
@@ -371,7 +373,10 @@ class Endurance:
                     screen.send(name)
                 else:
                     screen.key(name.lower().replace("-", "+"))
-                if screen.until(lambda: screen.text() != before or len(screen.stream) > sent, 0.5) is None:
+                moved = lambda: screen.text() != before or len(screen.stream) > sent
+                if screen.until(moved, 0.5) is None:
+                    screen.settled()
+                if not moved():
                     if name in MOVES and view in WHOLE:
                         resting += 1
                     elif not screen.text().split("\n")[-3].strip():    # the same reason may stand there already

@@ -1,6 +1,7 @@
 """A program in a pseudo-terminal, and what a person would see there: the cells after every escape sequence was obeyed."""
 import fcntl
 import os
+import pathlib
 import pty
 import re
 import select
@@ -75,6 +76,23 @@ class Screen:
             before = len(self.stream)
             if not self.listen(seconds) or len(self.stream) == before:
                 return
+
+    def settled(self, most=10):
+        """Until nothing comes any more and the program rests, however busy the machine is."""
+        until, rests = time.monotonic() + most, 0
+        while rests < 3 and time.monotonic() < until:
+            before = len(self.stream)
+            if not self.listen(0.03):
+                return
+            rests = 0 if len(self.stream) > before or self.works() else rests + 1
+
+    def works(self):
+        """Whether a thread of the program runs or waits for a processor."""
+        try:
+            threads = [it.read_text() for it in pathlib.Path(f"/proc/{self.process}/task").glob("*/stat")]
+        except OSError:
+            return False
+        return any(it.rpartition(")")[2].split()[0] == "R" for it in threads)
 
     def until(self, what, most=20):
         """Until the words stand on the screen, or until it is so; the seconds that it took, or None."""

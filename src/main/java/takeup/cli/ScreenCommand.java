@@ -43,8 +43,6 @@ import takeup.terminal.TerminalEnvironment;
 /** The full screen: opens the data folder and the terminal, and runs the only loop. */
 final class ScreenCommand {
     private static final long TICK = 1000;
-    /** What is typed is kept for the next start after so many milliseconds. */
-    private static final long DRAFT = 500;
     /** So many milliseconds the end that the system asks for is put off. */
     private static final long LAST_WORDS = 1000;
 
@@ -215,16 +213,15 @@ final class ScreenCommand {
                 why -> messages.add(new Message.Ended(why)));
         long wake = Long.MAX_VALUE;
         String theme = session.view().theme();
-        String drafted = "";
-        long draftedAt = ticks();
+        DraftPace drafts = new DraftPace(ticks());
         while (true) {
             if (messages.isEmpty()) {
                 Size size = terminal.size();
                 session = session.in(size.columns(), size.rows());
                 terminal.show(render(session, size, terminal.pixels()));
             }
-            boolean isDrafted = drafted.equals(session.prompt().text());
-            Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));
+            long untilDraft = drafts.wait(session.prompt().text(), ticks(), TICK);
+            Message message = next(Math.max(0, Math.min(untilDraft, wake - ticks())));
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
@@ -249,10 +246,8 @@ final class ScreenCommand {
             }
             String typed = session.prompt().text();
             boolean isLeaving = step.effects().stream().anyMatch(it -> it instanceof Effect.Quit);
-            if (!typed.equals(drafted) && (typed.isEmpty() || isLeaving || ticks() - draftedAt >= DRAFT)) {
+            if (isLeaving ? drafts.takesLast(typed) : drafts.takes(typed, ticks())) {
                 disk.ask(new Effect.Draft(typed));
-                drafted = typed;
-                draftedAt = ticks();
             }
             for (Effect effect : step.effects()) {
                 if (effect instanceof Effect.Quit quit) {

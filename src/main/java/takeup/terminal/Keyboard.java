@@ -61,8 +61,7 @@ final class Keyboard {
         while (silent < SILENCE_MILLIS) {
             KeyStroke stroke = decoder.getNextCharacter(false);
             if (stroke == null) {
-                silent += STEP_MILLIS;
-                sleeper.millis(STEP_MILLIS);
+                silent += Math.max(STEP_MILLIS, sleeper.millis(STEP_MILLIS));
             } else if (stroke == PASTE_ENDS || stroke.getKeyType() == KeyType.EOF) {
                 break;
             } else {

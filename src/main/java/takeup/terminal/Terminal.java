@@ -61,7 +61,7 @@ public final class Terminal implements AutoCloseable {
         characterSet = environment.characterSet();
         colourless = environment.depth() == ColourDepth.NONE;
         painter = new Painter(this.out, environment.depth(), characterSet, theme);
-        this.keys = new EscapeFilter(keys, Thread::sleep);
+        this.keys = new EscapeFilter(keys, TimedByteReader.Sleeper.THREAD);
         lanterna = new LanternaTerminal();
         this.out.write(bytes(ENTER));
     }
@@ -115,7 +115,7 @@ public final class Terminal implements AutoCloseable {
     }
 
     private void listen(Consumer<Key> pressed) {
-        Keyboard keyboard = new Keyboard(lanterna.getInputDecoder(), Thread::sleep);
+        Keyboard keyboard = new Keyboard(lanterna.getInputDecoder(), TimedByteReader.Sleeper.THREAD);
         try {
             for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
                 pressed.accept(key);

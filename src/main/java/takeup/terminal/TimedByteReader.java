@@ -3,6 +3,7 @@ package takeup.terminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InterruptedIOException;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Reads the bytes that a terminal sends, with a time limit: it waits so many milliseconds for the next one and no
@@ -11,7 +12,15 @@ import java.io.InterruptedIOException;
 final class TimedByteReader {
     /** How to let time pass; tests have their own. */
     interface Sleeper {
-        void millis(int millis) throws InterruptedException;
+        /** The one that lets it pass in truth. */
+        Sleeper THREAD = millis -> {
+            long begun = System.nanoTime();
+            Thread.sleep(millis);
+            return (int) TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun);
+        };
+
+        /** Lets so many milliseconds pass; on a busy machine more do: how many did. */
+        int millis(int millis) throws InterruptedException;
     }
 
     /** What is read in one go at most. */
@@ -92,18 +101,19 @@ final class TimedByteReader {
     }
 
     private boolean isInputWithin(int millis) throws IOException {
-        for (int left = millis; in.available() == 0; left -= STEP_MILLIS) {
+        int left = millis;
+        while (in.available() == 0) {
             if (left <= 0) {
                 return false;
             }
-            pause();
+            left -= pause();
         }
         return true;
     }
 
-    private void pause() throws InterruptedIOException {
+    private int pause() throws InterruptedIOException {
         try {
-            sleeper.millis(STEP_MILLIS);
+            return Math.max(STEP_MILLIS, sleeper.millis(STEP_MILLIS));
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
             throw new InterruptedIOException("interrupted in the middle of a key");

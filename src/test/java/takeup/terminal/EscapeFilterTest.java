@@ -51,6 +51,14 @@ class EscapeFilterTest {
     }
 
     @Test
+    void aLoneEscapeActsInTimeWhereEachSleepLastsLonger() throws IOException {
+        SlowLine line = new SlowLine("^", 5000, "x");
+        EscapeFilter gate = new EscapeFilter(line, millis -> line.pass(millis + 17));
+        assertEquals(EscapeSequence.ESCAPE, gate.read());
+        assertTrue(line.now >= 100 && line.now <= 160, line.now + " ms");
+    }
+
+    @Test
     void aLoneEscapeIsTheKey() {
         reads("Esc, x", "^", 1000, "x");
         reads("Esc, Esc, x", "^^", 1000, "x");
@@ -217,8 +225,9 @@ class EscapeFilterTest {
             }
         }
 
-        void pass(int millis) {
+        int pass(int millis) {
             now += millis;
+            return millis;
         }
 
         @Override

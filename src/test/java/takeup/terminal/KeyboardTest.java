@@ -133,7 +133,7 @@ class KeyboardTest {
     private static List<Key> keys(String sent) {
         InputDecoder decoder = new InputDecoder(new StringReader(sent));
         decoder.addProfile(Keyboard::patterns);
-        Keyboard keyboard = new Keyboard(decoder, millis -> {});
+        Keyboard keyboard = new Keyboard(decoder, millis -> millis);
         List<Key> keys = new ArrayList<>();
         try {
             for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
