@@ -2,7 +2,6 @@ package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.abort;
 
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
@@ -24,6 +23,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.Outside;
 import takeup.handoff.Schemas;
 import takeup.json.DecimalFields;
 import takeup.json.Json;
@@ -57,13 +57,7 @@ class DocumentsTest {
 
     @Test
     void anotherValidatorSaysTheSame() throws IOException {
-        Optional<String> python = List.of("python3", "/usr/bin/python3").stream()
-                .filter(it -> run(it, "import jsonschema").isEmpty())
-                .findFirst();
-        if (python.isEmpty() && !"required".equals(System.getProperty("outside"))) {
-            System.out.println("skipped: python3-jsonschema is not installed");
-            abort("python3-jsonschema is not installed");
-        }
+        String python = Outside.pythonWith("jsonschema");
         Path folder = Files.createDirectories(scratch.resolve("documents"));
         for (String name : Schemas.names()) {
             Files.writeString(
@@ -73,7 +67,7 @@ class DocumentsTest {
                 Files.writeString(folder.resolve(name + "." + i + ".json"), all.get(i));
             }
         }
-        String said = run(python.orElseThrow(), """
+        String said = run(python, """
                 import glob, json, os
                 from jsonschema import Draft202012Validator as Validator
                 count = 0

@@ -32,6 +32,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -83,7 +84,12 @@ final class RandomRolls {
 
     /** A roll whose notes and other words are taken from a list. */
     static Roll of(long seed, List<String> words) {
-        return new RandomRolls(seed, words).roll();
+        return new RandomRolls(seed, words).rolls().roll();
+    }
+
+    /** All that happened to the same roll. */
+    static List<RollRecord> records(long seed, List<String> words) {
+        return new RandomRolls(seed, words).rolls().records();
     }
 
     /**
@@ -95,7 +101,7 @@ final class RandomRolls {
                 && roll.counterChecks().stream().allMatch(it -> it.expected() >= 0);
     }
 
-    private Roll roll() {
+    private Rolls rolls() {
         Camera camera = random.nextInt(5) == 0 ? Rolls.COMPACT : Rolls.REFLEX;
         Film film = new Film(
                 any(STOCKS),
@@ -115,7 +121,7 @@ final class RandomRolls {
             now = now.plusSeconds(random.nextInt(2400)).plusNanos(random.nextInt(1_000_000_000));
             rolls.then(now, event(rolls.roll().next(), rolls.steps()));
         }
-        return rolls.roll();
+        return rolls;
     }
 
     private RollEvent event(int next, int steps) {
@@ -139,7 +145,7 @@ final class RandomRolls {
             case 10 -> new RollEvent.Unloaded();
             case 11 -> new RollEvent.Undone(random.nextInt(20) == 0 ? 1 : 1 + random.nextInt(steps));
             case 12 -> new RollEvent.Redone(1 + random.nextInt(steps));
-            case 13 -> new RollEvent.Unknown("later", "{}");
+            case 13 -> new RollEvent.Unknown("later", "{\"event\":\"later\"}");
             case 14 -> new RollEvent.Added(frame(some), RollEvent.Origin.INSERTED, OptionalInt.of(some));
             case 15 ->
                 new RollEvent.LoadChecked(

@@ -135,6 +135,10 @@ public final class Rolls {
         return records.size();
     }
 
+    List<RollRecord> records() {
+        return List.copyOf(records);
+    }
+
     public Roll roll() {
         return Roll.of(records).orElseThrow();
     }

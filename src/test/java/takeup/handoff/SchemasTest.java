@@ -10,17 +10,21 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.Outside;
 import takeup.json.Json;
 import takeup.json.JsonText;
 
@@ -46,6 +50,34 @@ class SchemasTest {
                     check(STRICT, JsonText.line(RollJson.of(RandomRolls.of(seed, NASTY), MadeBy.version("1.0.0")))),
                     "seed " + seed);
         }
+    }
+
+    @Test
+    @Tag("slow")
+    void anotherValidatorSaysTheSameOfThem(@TempDir Path folder) throws IOException {
+        String python = Outside.pythonWith("jsonschema");
+        Files.writeString(folder.resolve("schema"), Schemas.named("roll").orElseThrow());
+        StringBuilder rolls = new StringBuilder();
+        for (long seed = 1; seed <= 500; seed++) {
+            rolls.append(JsonText.line(RollJson.of(RandomRolls.of(seed, NASTY), MadeBy.version("1.0.0"))))
+                    .append('\n');
+        }
+        Files.writeString(folder.resolve("rolls"), rolls);
+        Process process = new ProcessBuilder(python, "-W", "ignore", "-c", """
+                import json
+                from jsonschema import Draft202012Validator
+                validator = Draft202012Validator(json.load(open('schema', encoding='utf-8')))
+                rolls = [json.loads(it) for it in open('rolls', encoding='utf-8', newline='\\n')]
+                print(len(rolls), [it.message for roll in rolls for it in validator.iter_errors(roll)])
+                rolls[0]['version'] = 2
+                print([it.message for it in validator.iter_errors(rolls[0])])
+                """)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
+        assertEquals(
+                "500 []\n['1 was expected']\n",
+                new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
     }
 
     @Test

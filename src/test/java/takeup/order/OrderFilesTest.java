@@ -65,7 +65,9 @@ class OrderFilesTest {
             Order order = Days.order(seed, day.stream().map(Days.Roll::read).toList(), Labs.SHIPPED);
             String json = order.json("1.0.0");
             assertEquals(List.of(), check(ORDER, json), "seed " + seed);
-            assertEquals(order, Order.read("ORD-001.json", json), "seed " + seed);
+            Order read = Order.read("ORD-001.json", json);
+            assertEquals(order, read, "seed " + seed);
+            assertEquals(json, read.json("1.0.0"), "seed " + seed);
         }
     }
 

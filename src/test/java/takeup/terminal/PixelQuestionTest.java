@@ -70,8 +70,8 @@ class PixelQuestionTest {
     @Test
     void answersAreTakenOutOfTheKeys() throws IOException {
         String sent = "g" + YES + CELL + "\u001b[A" + "\u001b[?62;4;22c" + "d";
-        EscapeFilter filter =
-                new EscapeFilter(new ByteArrayInputStream(sent.getBytes(StandardCharsets.ISO_8859_1)), millis -> millis);
+        EscapeFilter filter = new EscapeFilter(
+                new ByteArrayInputStream(sent.getBytes(StandardCharsets.ISO_8859_1)), millis -> millis);
         filter.expect(question);
         assertEquals("g\u001b[Ad", new String(filter.readAllBytes(), StandardCharsets.ISO_8859_1));
         assertEquals(List.of(new KittyGraphics(9, 18)), found);
