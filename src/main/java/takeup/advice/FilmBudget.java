@@ -13,6 +13,7 @@ import takeup.day.ShootInfo;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
+import takeup.roll.Roll;
 
 /**
  * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are
@@ -46,7 +47,10 @@ public record FilmBudget(
             moment.camera().flatMap(s::camera).ifPresent(cameras::add);
         }
         s.placesInUse().forEach(it -> s.camera(it.camera()).ifPresent(cameras::add));
-        int left = s.openRolls().mapToInt(it -> Math.max(0, it.framesLeft())).sum();
+        int left = 0;
+        for (Roll roll : s.openRolls()) {
+            left += Math.max(0, roll.framesLeft());
+        }
         int rolls = 0;
         int frames = 0;
         int others = 0;

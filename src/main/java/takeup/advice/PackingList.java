@@ -117,7 +117,7 @@ public record PackingList(Map<FilmLot, Integer> rolls, List<Shortage> isShort) {
         /** What is still wanted once the rolls in its camera are used up that serve its light. */
         private int usedUp(KeyMoment moment, int wants) {
             int still = wants;
-            for (Roll roll : s.openRolls().toList()) {
+            for (Roll roll : s.openRolls()) {
                 boolean isItsCamera = moment.camera()
                         .map(it -> it.equals(roll.camera().key()))
                         .orElse(true);

@@ -16,15 +16,17 @@ public record FrameLight(
         Optional<ExposureValue> ambient, boolean isFlashOn, Optional<FlashLight> flash, boolean isAmbientNewer) {
     /** From the last readings. */
     public static FrameLight of(Optional<Light> light, boolean isFlashOn, Optional<FlashLight> flash) {
-        boolean isOther = light.isPresent()
-                && flash.flatMap(FlashLight::room)
-                        .filter(it -> !it.equals(light.get().ev100()))
-                        .isPresent();
-        boolean isNewer = isOther
-                || light.isPresent()
-                        && flash.isPresent()
-                        && light.get().at().isAfter(flash.get().at());
-        return new FrameLight(light.map(Light::ev100), isFlashOn, flash, isNewer);
+        if (light.isEmpty()) {
+            return new FrameLight(Optional.empty(), isFlashOn, flash, false);
+        }
+        Optional<ExposureValue> ambient = Optional.of(light.get().ev100());
+        if (flash.isEmpty()) {
+            return new FrameLight(ambient, isFlashOn, flash, false);
+        }
+        Optional<ExposureValue> room = flash.get().room();
+        boolean isOther = room.isPresent() && !room.equals(ambient);
+        boolean isNewer = isOther || light.get().at().isAfter(flash.get().at());
+        return new FrameLight(ambient, isFlashOn, flash, isNewer);
     }
 
     /** What is known of it: without a flash that is on and was not metered. */

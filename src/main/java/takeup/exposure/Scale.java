@@ -44,6 +44,9 @@ public enum Scale {
                     + "/3200 /4000 /5000 "
                     + "/6400 /8000");
 
+    /** Where a number is a mark of several scales it is read as one of the first of these. */
+    private static final List<Scale> BY_HABIT = List.of(FULL, THIRD, HALF);
+
     private final List<Aperture> apertures;
     private final double[] otherPrints;
     private final List<ExposureTime> times;
@@ -108,22 +111,44 @@ public enum Scale {
      * A mark of any scale, the full stops' first, then thirds, then halves; empty for a number on none, such as 11.5.
      */
     public static Optional<Aperture> anyMark(double print) {
-        return FULL.aperture(print).or(() -> THIRD.aperture(print)).or(() -> HALF.aperture(print));
+        for (Scale scale : BY_HABIT) {
+            Optional<Aperture> mark = scale.aperture(print);
+            if (mark.isPresent()) {
+                return mark;
+            }
+        }
+        return Optional.empty();
     }
 
     /** A mark of any scale; at face value where the print is on none. */
     public static Aperture anyAperture(double print) {
-        return anyMark(print).orElseGet(() -> Aperture.literal(print));
+        Optional<Aperture> mark = anyMark(print);
+        return mark.isPresent() ? mark.get() : Aperture.literal(print);
+    }
+
+    /** The mark of this scale; where the print is on none of its marks, that of any. */
+    public Aperture apertureOrAny(double print) {
+        Optional<Aperture> mark = aperture(print);
+        return mark.isPresent() ? mark.get() : anyAperture(print);
     }
 
     /**
      * A mark of any scale, the full stops' first, then thirds, then halves; at face value where the print is on none.
      */
     public static ExposureTime anyTime(double seconds) {
-        return FULL.time(seconds)
-                .or(() -> THIRD.time(seconds))
-                .or(() -> HALF.time(seconds))
-                .orElseGet(() -> ExposureTime.literal(seconds));
+        for (Scale scale : BY_HABIT) {
+            Optional<ExposureTime> mark = scale.time(seconds);
+            if (mark.isPresent()) {
+                return mark.get();
+            }
+        }
+        return ExposureTime.literal(seconds);
+    }
+
+    /** The mark of this scale with that printed time; where it is on none of its marks, that of any. */
+    public ExposureTime timeOrAny(double seconds) {
+        Optional<ExposureTime> mark = time(seconds);
+        return mark.isPresent() ? mark.get() : anyTime(seconds);
     }
 
     private static boolean same(double a, double b) {

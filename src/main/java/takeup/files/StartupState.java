@@ -87,7 +87,7 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
 
     /** Places that two rolls are in by their records: one of them could not be read when the other was loaded. */
     private static List<String> sharedPlaces(ShootState state) {
-        return state.openRolls()
+        return state.openRolls().stream()
                 .filter(it -> !state.rollIn(CameraPlace.of(it)).equals(Optional.of(it)))
                 .map(it -> it.id() + " is in " + it.place() + " by its record, and "
                         + state.rollIn(CameraPlace.of(it)).orElseThrow().id()

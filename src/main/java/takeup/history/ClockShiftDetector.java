@@ -55,21 +55,27 @@ public final class ClockShiftDetector {
 
     /** Whether the last step carries the remark that the clock was moved before it. */
     public static boolean isNoted(History history) {
-        return history.newest()
-                .filter(step -> step.has(DayEvent.ClockShifted.class)
-                        || step.entries().stream()
-                                .anyMatch(it ->
-                                        exposure(it).flatMap(Exposure::clock).isPresent()))
-                .isPresent();
+        if (history.isEmpty()) {
+            return false;
+        }
+        for (JournalEntry entry : history.newest().get().entries()) {
+            Optional<Exposure> logged = exposure(entry);
+            if (entry.is(DayEvent.ClockShifted.class)
+                    || logged.isPresent() && logged.get().clock().isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How the clock was moved since the last frame or reading, whichever camera it was with. */
     public Optional<ClockShift> sinceFrameOrReading() {
-        return history.newestFirst().stream()
-                .filter(JournalStep::isFrameOrReading)
-                .findFirst()
-                .map(it -> since(it.at(), drift))
-                .orElseGet(() -> shift(drift, now));
+        for (JournalStep step : history.newestFirst()) {
+            if (step.isFrameOrReading()) {
+                return since(step.at(), drift);
+            }
+        }
+        return shift(drift, now);
     }
 
     /** How the clock was moved since a roll's last frame that stands, or its loading. */
@@ -103,11 +109,12 @@ public final class ClockShiftDetector {
     }
 
     private static Optional<Exposure> exposure(JournalEntry entry) {
-        return entry.as(RollEvent.ExposedAgain.class)
-                .map(RollEvent.ExposedAgain::exposure)
-                .or(() -> entry.as(RollEvent.Added.class)
-                        .filter(it -> it.origin() == RollEvent.Origin.LOGGED)
-                        .map(it -> it.frame().exposure()));
+        if (entry.event() instanceof RollEvent.ExposedAgain again) {
+            return Optional.of(again.exposure());
+        }
+        return entry.event() instanceof RollEvent.Added added && added.origin() == RollEvent.Origin.LOGGED
+                ? Optional.of(added.frame().exposure())
+                : Optional.empty();
     }
 
     private static boolean isFrameOrLoading(JournalEntry entry, RollId roll) {

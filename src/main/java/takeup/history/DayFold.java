@@ -104,7 +104,9 @@ final class DayFold {
     }
 
     private static Day after(Day day, Setting exposed, Roll roll) {
-        SettingPatch change = exposed.aperture().map(SettingPatch::aperture).orElse(SettingPatch.NOTHING);
+        SettingPatch change = exposed.aperture().isPresent()
+                ? SettingPatch.aperture(exposed.aperture().get())
+                : SettingPatch.NOTHING;
         if (exposed.time().isPresent()) {
             change = change.and(SettingPatch.time(exposed.time().get()));
         }

@@ -31,11 +31,12 @@ public record History(List<JournalStep> steps) {
     public static History of(Collection<JournalStep> steps) {
         TreeMap<Long, JournalStep> inOrder = new TreeMap<>();
         for (JournalStep step : steps) {
-            inOrder.merge(step.step(), step, (a, b) -> {
-                List<JournalEntry> both = new ArrayList<>(a.entries());
-                both.addAll(b.entries());
-                return new JournalStep(a.step(), a.at(), both);
-            });
+            JournalStep part = inOrder.put(step.step(), step);
+            if (part != null) {
+                List<JournalEntry> both = new ArrayList<>(part.entries());
+                both.addAll(step.entries());
+                inOrder.put(step.step(), new JournalStep(part.step(), part.at(), both));
+            }
         }
         return new History(List.copyOf(inOrder.values()));
     }
@@ -59,7 +60,12 @@ public record History(List<JournalStep> steps) {
 
     /** The step of that number. */
     public Optional<JournalStep> step(long number) {
-        return steps.stream().filter(it -> it.step() == number).findFirst();
+        for (JournalStep step : steps) {
+            if (step.step() == number) {
+                return Optional.of(step);
+            }
+        }
+        return Optional.empty();
     }
 
     /** All steps, the newest in front. */
@@ -100,7 +106,13 @@ public record History(List<JournalStep> steps) {
 
     /** The steps of a day and of those after it. */
     public History since(LocalDate date) {
-        return only(it -> !it.at().toLocalDate().isBefore(date));
+        List<JournalStep> later = new ArrayList<>();
+        for (JournalStep step : steps) {
+            if (!step.at().toLocalDate().isBefore(date)) {
+                later.add(step);
+            }
+        }
+        return new History(later);
     }
 
     /** The steps before one of them. */
@@ -123,8 +135,11 @@ public record History(List<JournalStep> steps) {
         Set<Long> undone = new HashSet<>();
         for (JournalStep step : steps) {
             for (JournalEntry entry : step.entries()) {
-                entry.undoes().ifPresent(undone::add);
-                entry.redoes().ifPresent(undone::remove);
+                if (entry.undoes().isPresent()) {
+                    undone.add(entry.undoes().get());
+                } else if (entry.redoes().isPresent()) {
+                    undone.remove(entry.redoes().get());
+                }
             }
         }
         return undone;
@@ -151,8 +166,8 @@ public record History(List<JournalStep> steps) {
         for (JournalStep step : steps) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnRoll onRoll) {
-                    records.computeIfAbsent(onRoll.roll(), it -> new ArrayList<>())
-                            .add(new RollRecord(step.step(), step.at(), onRoll.event()));
+                    records.putIfAbsent(onRoll.roll(), new ArrayList<>());
+                    records.get(onRoll.roll()).add(new RollRecord(step.step(), step.at(), onRoll.event()));
                 }
             }
         }

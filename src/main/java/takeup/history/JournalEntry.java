@@ -33,16 +33,18 @@ public sealed interface JournalEntry {
 
     /** The step that an undo takes back; empty for any other entry. */
     default Optional<Long> undoes() {
-        return as(RollEvent.Undone.class)
-                .map(RollEvent.Undone::step)
-                .or(() -> as(DayEvent.Undone.class).map(DayEvent.Undone::step));
+        if (event() instanceof RollEvent.Undone undone) {
+            return Optional.of(undone.step());
+        }
+        return event() instanceof DayEvent.Undone undone ? Optional.of(undone.step()) : Optional.empty();
     }
 
     /** The step that a redo brings back; empty for any other entry. */
     default Optional<Long> redoes() {
-        return as(RollEvent.Redone.class)
-                .map(RollEvent.Redone::step)
-                .or(() -> as(DayEvent.Redone.class).map(DayEvent.Redone::step));
+        if (event() instanceof RollEvent.Redone redone) {
+            return Optional.of(redone.step());
+        }
+        return event() instanceof DayEvent.Redone redone ? Optional.of(redone.step()) : Optional.empty();
     }
 
     /** Whether it is an undo or a redo. */

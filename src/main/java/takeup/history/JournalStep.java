@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import takeup.day.CameraEvent;
+import takeup.day.DayEvent;
 import takeup.roll.RollEvent;
 
 /**
@@ -35,7 +36,27 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
 
     /** Whether anything of that kind happened in it. */
     public boolean has(Class<?> kind) {
-        return entries.stream().anyMatch(it -> it.is(kind));
+        for (JournalEntry entry : entries) {
+            if (entry.is(kind)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether any of it is written down on the day. */
+    boolean isOnDay() {
+        return has(DayEvent.class);
+    }
+
+    /** Whether it takes back or brings back another step. */
+    boolean isUndoOrRedo() {
+        for (JournalEntry entry : entries) {
+            if (entry.isUndoOrRedo()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a light reading was taken, or a frame logged on any roll. */
@@ -45,25 +66,29 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
 
     /** The same for entries that are not written yet. */
     public static boolean isFrameOrReading(List<JournalEntry> entries) {
-        return entries.stream()
-                .anyMatch(it ->
-                        it.is(CameraEvent.LightMetered.class) || it.is(CameraEvent.FlashMetered.class) || isFrame(it));
+        for (JournalEntry it : entries) {
+            if (it.is(CameraEvent.LightMetered.class) || it.is(CameraEvent.FlashMetered.class) || isFrame(it)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether an entry logs a frame, or exposes one again. */
     static boolean isFrame(JournalEntry entry) {
         return entry.is(RollEvent.ExposedAgain.class)
-                || entry.as(RollEvent.Added.class)
-                        .filter(it -> it.origin() == RollEvent.Origin.LOGGED)
-                        .isPresent();
+                || entry.event() instanceof RollEvent.Added added && added.origin() == RollEvent.Origin.LOGGED;
     }
 
     /**
      * Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera.
      */
     public boolean isUndoable() {
-        return entries.stream().noneMatch(JournalEntry::isUndoOrRedo)
-                && entries.stream().anyMatch(JournalEntry::isChange);
+        boolean isChange = false;
+        for (JournalEntry entry : entries) {
+            isChange |= entry.isChange();
+        }
+        return isChange && !isUndoOrRedo();
     }
 
     /** The same step with those of its entries alone. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -33,13 +34,17 @@ public final class RollsOfDay {
      * archive.
      */
     public static List<RollId> finishedUnread(ShootState s, OffsetDateTime now) {
-        return s.history()
-                .since(date(now))
-                .events(DayEvent.RollClosed.class)
-                .filter(it -> it.film().isPresent() && !s.rolls().containsKey(it.roll()))
-                .map(DayEvent.RollClosed::roll)
-                .distinct()
-                .toList();
+        Set<RollId> unread = new LinkedHashSet<>();
+        for (JournalStep step : s.history().since(date(now)).steps()) {
+            for (JournalEntry entry : step.entries()) {
+                if (entry.event() instanceof DayEvent.RollClosed closed
+                        && closed.film().isPresent()
+                        && !s.rolls().containsKey(closed.roll())) {
+                    unread.add(closed.roll());
+                }
+            }
+        }
+        return List.copyOf(unread);
     }
 
     /**

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
@@ -56,7 +55,9 @@ public record ShootState(
             Kit kit, History history, Optional<LocalDate> lastJournalDate, Set<RollId> known, Set<RollId> unreadable) {
         Map<RollId, List<RollRecord>> records = history.rollRecords();
         Map<RollId, Roll> rolls = new TreeMap<>();
-        records.forEach((id, list) -> Roll.of(list).ifPresent(it -> rolls.put(id, it)));
+        for (Map.Entry<RollId, List<RollRecord>> one : records.entrySet()) {
+            put(rolls, one.getKey(), one.getValue());
+        }
         return new ShootState(
                 kit,
                 history,
@@ -67,24 +68,32 @@ public record ShootState(
                 unreadable);
     }
 
+    private static void put(Map<RollId, Roll> rolls, RollId id, List<RollRecord> records) {
+        Optional<Roll> roll = Roll.of(records);
+        if (roll.isPresent()) {
+            rolls.put(id, roll.get());
+        }
+    }
+
     /** The state after one more step. */
     public ShootState and(JournalStep step) {
         History all = history.and(step);
-        Optional<LocalDate> date = step.entries().stream().anyMatch(it -> it instanceof JournalEntry.OnDay)
-                ? Optional.of(step.at().toLocalDate())
-                : lastJournalDate;
-        if (step.entries().stream().anyMatch(JournalEntry::isUndoOrRedo)) {
+        Optional<LocalDate> date = step.isOnDay() ? Optional.of(step.at().toLocalDate()) : lastJournalDate;
+        if (step.isUndoOrRedo()) {
             return of(kit, all, date, known, unreadable);
         }
         Map<RollId, Roll> now = new TreeMap<>(rolls);
         Map<RollId, List<RollRecord>> written = History.EMPTY.and(step).rollRecords();
-        written.forEach((id, records) -> {
-            if (rolls.containsKey(id)) {
-                records.forEach(it -> now.put(id, now.get(id).and(it)));
-            } else {
-                Roll.of(all.rollRecords().get(id)).ifPresent(it -> now.put(id, it));
+        for (Map.Entry<RollId, List<RollRecord>> one : written.entrySet()) {
+            RollId id = one.getKey();
+            if (!rolls.containsKey(id)) {
+                put(now, id, all.rollRecords().get(id));
+                continue;
             }
-        });
+            for (RollRecord record : one.getValue()) {
+                now.put(id, now.get(id).and(record));
+            }
+        }
         return new ShootState(
                 kit, all, now, DayFold.after(day, step, now), date, known.and(written.keySet()), unreadable);
     }
@@ -103,7 +112,7 @@ public record ShootState(
 
     /** The next step's number. */
     public long nextStep() {
-        return history.newest().map(it -> it.step() + 1).orElse(1L);
+        return history.isEmpty() ? 1 : history.newest().get().step() + 1;
     }
 
     /** The place in hand. */
@@ -113,73 +122,104 @@ public record ShootState(
 
     /** The roll in a place; of two that are in one by their records the one that was loaded last. */
     public Optional<Roll> rollIn(CameraPlace place) {
-        return openRolls().filter(it -> CameraPlace.of(it).equals(place)).reduce((before, last) -> last);
+        Optional<Roll> last = Optional.empty();
+        for (Roll roll : openRolls()) {
+            if (CameraPlace.of(roll).equals(place)) {
+                last = Optional.of(roll);
+            }
+        }
+        return last;
     }
 
     /** A roll that cannot be read and may be in a place; empty where another one is in it. */
     public Optional<RollId> unreadableIn(CameraPlace place) {
-        return rollIn(place).isPresent()
-                ? Optional.empty()
-                : unreadable.stream().filter(it -> !rolls.containsKey(it)).findFirst();
+        if (rollIn(place).isPresent()) {
+            return Optional.empty();
+        }
+        for (RollId id : unreadable) {
+            if (!rolls.containsKey(id)) {
+                return Optional.of(id);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What is said of a place that no roll is known to be in: {@code no film}, {@code R0001 cannot be read}. */
     public String noFilm(Optional<CameraPlace> place) {
-        return place.flatMap(this::unreadableIn)
-                .map(it -> it + " cannot be read")
-                .orElse("no film");
+        Optional<RollId> unread = place.isPresent() ? unreadableIn(place.get()) : Optional.empty();
+        return unread.isPresent() ? unread.get() + " cannot be read" : "no film";
     }
 
     /** The rolls that are in a camera. */
-    public Stream<Roll> openRolls() {
-        return rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN);
+    public List<Roll> openRolls() {
+        List<Roll> open = new ArrayList<>();
+        for (Roll roll : rolls.values()) {
+            if (roll.state() == Roll.State.OPEN) {
+                open.add(roll);
+            }
+        }
+        return open;
     }
 
     /** The roll in hand. */
     public Optional<Roll> rollInHand() {
-        return placeInHand().flatMap(this::rollIn);
+        return placeInHand().isPresent() ? rollIn(placeInHand().get()) : Optional.empty();
     }
 
     /** The camera in hand: as its roll knows it, else by its profile. */
     public Optional<Camera> cameraInHand() {
-        return placeInHand().flatMap(it -> camera(it.camera()).map(body -> body.withBack(it.back())));
+        if (placeInHand().isEmpty()) {
+            return Optional.empty();
+        }
+        CameraPlace place = placeInHand().get();
+        Optional<Camera> body = camera(place.camera());
+        return body.isPresent() ? Optional.of(body.get().withBack(place.back())) : body;
     }
 
     /** The dial in hand: that of the body, or of a lens with a shutter of its own. */
     public Optional<Shutter> shutterInHand() {
-        return cameraInHand()
-                .flatMap(it -> it.withLens(inHand(it).setting().lens()).shutter());
+        Optional<Camera> camera = cameraInHand();
+        return camera.isEmpty()
+                ? Optional.empty()
+                : camera.get().withLens(inHand(camera.get()).setting().lens()).shutter();
     }
 
     /** A camera by its profile; while that cannot be read, as one of its open rolls knows it. */
     public Optional<Camera> camera(String key) {
-        return kit.camera(key)
-                .or(() -> rolls.values().stream()
-                        .filter(it -> it.camera().key().equals(key))
-                        .map(Roll::camera)
-                        .findFirst());
+        Optional<Camera> read = kit.camera(key);
+        if (read.isPresent()) {
+            return read;
+        }
+        for (Roll roll : rolls.values()) {
+            if (roll.camera().key().equals(key)) {
+                return Optional.of(roll.camera());
+            }
+        }
+        return Optional.empty();
     }
 
     /** What belongs to a camera; its first lens is on until another one is. */
     public CameraSetup inHand(Camera camera) {
         CameraSetup found = day.setup(camera.key());
-        if (found.setting().lens().isEmpty() && !camera.lenses().isEmpty()) {
-            return found.with(SettingPatch.lens(camera.lenses().get(0)));
+        Optional<Lens> on = found.setting().lens();
+        if (on.isEmpty()) {
+            return camera.lenses().isEmpty()
+                    ? found
+                    : found.with(SettingPatch.lens(camera.lenses().get(0)));
         }
-        Optional<Lens> fresh = found.setting().lens().flatMap(it -> camera.lens(it.key()));
-        return fresh.isPresent() && !fresh.equals(found.setting().lens())
-                ? found.with(SettingPatch.lens(fresh.get()))
-                : found;
+        Optional<Lens> fresh = camera.lens(on.get().key());
+        return fresh.isPresent() && !fresh.equals(on) ? found.with(SettingPatch.lens(fresh.get())) : found;
     }
 
     /** What belongs to the camera in hand. */
     public CameraSetup inHand() {
-        return cameraInHand().map(this::inHand).orElse(CameraSetup.NOTHING);
+        Optional<Camera> camera = cameraInHand();
+        return camera.isPresent() ? inHand(camera.get()) : CameraSetup.NOTHING;
     }
 
     /** The meter in hand. */
     public Meter meterInHand() {
-        return day.meter().flatMap(kit::meter).orElse(Meter.NONE);
+        return day.meter().isPresent() ? kit.meter(day.meter().get()).orElse(Meter.NONE) : Meter.NONE;
     }
 
     /** The number that the next roll gets. */
@@ -190,13 +230,17 @@ public record ShootState(
     /** Places that were active today or hold a roll, each once, in the order of the day and then of the rolls. */
     public List<CameraPlace> placesInUse() {
         Set<CameraPlace> all = new LinkedHashSet<>(day.used());
-        openRolls().map(CameraPlace::of).forEach(all::add);
+        for (Roll roll : openRolls()) {
+            all.add(CameraPlace.of(roll));
+        }
         return List.copyOf(all);
     }
 
     /** The bulb timer of the camera in hand, if it runs. */
     public Optional<BulbTimer> timerInHand() {
-        return placeInHand().map(it -> day.timers().get(it.camera()));
+        return placeInHand().isEmpty()
+                ? Optional.empty()
+                : Optional.ofNullable(day.timers().get(placeInHand().get().camera()));
     }
 
     /** The same on that day: on a new one, with what is carried over from the day before. */

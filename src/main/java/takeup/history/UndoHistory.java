@@ -17,9 +17,15 @@ public final class UndoHistory {
                 continue;
             }
             for (JournalEntry entry : step.entries()) {
-                entry.undoes().filter(done::remove).ifPresent(undone::add);
-                entry.redoes().filter(undone::remove).ifPresent(done::add);
+                move(entry.undoes(), done, undone);
+                move(entry.redoes(), undone, done);
             }
+        }
+    }
+
+    private static void move(Optional<Long> step, List<Long> from, List<Long> to) {
+        if (step.isPresent() && from.remove(step.get())) {
+            to.add(step.get());
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import takeup.json.Json;
 import takeup.json.JsonProblem;
 import takeup.json.JsonText;
@@ -33,35 +32,40 @@ final class AllMistakes {
     /** Far more mistakes than anybody reads. */
     private static final int MOST = 30;
 
-    private AllMistakes() {}
+    private final Kit.Sort sort;
+    private final String file;
 
-    static <T> ProfileReader.Read<T> read(
-            Kit.Sort sort, String file, Json.Obj object, BiFunction<Json.Obj, ProfileNotes, T> reader) {
+    AllMistakes(Kit.Sort sort, String file) {
+        this.sort = sort;
+        this.file = file;
+    }
+
+    <T> ProfileReader.Read<T> read(String key, Json.Obj object, FieldsReader<T> reader) {
         Set<String> problems = new LinkedHashSet<>();
         Json.Obj mended = object;
         while (true) {
             ProfileNotes notes = new ProfileNotes();
             try {
-                T profile = reader.apply(mended, notes);
+                T profile = reader.read(key, new ProfileFields(file, mended, notes));
                 if (problems.isEmpty()) {
                     return new ProfileReader.Read<>(Optional.of(profile), notes.remarks());
                 }
                 problems.addAll(notes.remarks());
-                return new ProfileReader.Read<>(Optional.empty(), byLine(file, problems));
+                return new ProfileReader.Read<>(Optional.empty(), byLine(problems));
             } catch (JsonProblem e) {
                 boolean isNew = problems.add(e.getMessage());
                 Optional<Json.Obj> next =
-                        isNew && problems.size() < MOST ? mended(mended, sample(sort), notes) : Optional.empty();
+                        isNew && problems.size() < MOST ? mended(mended, sample(), notes) : Optional.empty();
                 if (next.isEmpty()) {
                     problems.addAll(notes.remarks());
-                    return new ProfileReader.Read<>(Optional.empty(), byLine(file, problems));
+                    return new ProfileReader.Read<>(Optional.empty(), byLine(problems));
                 }
                 mended = next.get();
             }
         }
     }
 
-    private static Json.Obj sample(Kit.Sort sort) {
+    private Json.Obj sample() {
         try {
             return (Json.Obj) JsonText.read(SAMPLES.get(sort));
         } catch (JsonText.NotJson e) {
@@ -136,13 +140,13 @@ final class AllMistakes {
     }
 
     /** In the order of the file. */
-    private static List<String> byLine(String file, Set<String> problems) {
+    private List<String> byLine(Set<String> problems) {
         List<String> sorted = new ArrayList<>(problems);
-        sorted.sort((a, b) -> Integer.compare(line(file, a), line(file, b)));
+        sorted.sort((a, b) -> Integer.compare(line(a), line(b)));
         return sorted;
     }
 
-    private static int line(String file, String problem) {
+    private int line(String problem) {
         int start = file.length() + 1;
         int end = problem.indexOf(':', start);
         return Integer.parseInt(problem.substring(start, end));

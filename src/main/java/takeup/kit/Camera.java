@@ -1,10 +1,8 @@
 package takeup.kit;
 
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -73,6 +71,11 @@ public record Camera(
             frames = Collections.unmodifiableMap(new LinkedHashMap<>(frames));
         }
 
+        /** Whether its pictures are of another size than the body's, or it gives another number of them. */
+        private boolean isOfItsOwn() {
+            return size.isPresent() || !frames.isEmpty();
+        }
+
         /** A back whose pictures are those of the body. */
         static Back plain(String name) {
             return new Back(name, Optional.empty(), Map.of());
@@ -93,13 +96,7 @@ public record Camera(
         /** 1 / focal length as on 35 mm film. */
         SCALED,
         /** 1 / focal length, whatever the frame. */
-        UNSCALED;
-
-        static Optional<HandHeldRule> named(String word) {
-            return Arrays.stream(values())
-                    .filter(it -> it.name().toLowerCase(Locale.ROOT).equals(word))
-                    .findFirst();
-        }
+        UNSCALED
     }
 
     /** The camera with another circle of confusion, in mm, if one is given. */
@@ -124,34 +121,40 @@ public record Camera(
 
     /** The camera with a back on, whose pictures may be of another size. */
     public Camera withBack(Optional<String> name) {
-        Optional<Back> on = name.flatMap(
-                it -> backs.stream().filter(back -> back.name.equals(it)).findFirst());
-        return on.filter(it -> it.size.isPresent() || !it.frames.isEmpty())
-                .map(it -> new Camera(
+        for (Back back : backs) {
+            if (name.equals(Optional.of(back.name)) && back.isOfItsOwn()) {
+                return new Camera(
                         key,
                         this.name,
-                        new Picture(it.size.orElse(picture.size), picture.ownCircleMm, picture.handHeld),
-                        it.frames.isEmpty() ? frames : it.frames,
+                        new Picture(back.size.orElse(picture.size), picture.ownCircleMm, picture.handHeld),
+                        back.frames.isEmpty() ? frames : back.frames,
                         backs,
                         shutter,
                         syncTime,
-                        lenses))
-                .orElse(this);
+                        lenses);
+            }
+        }
+        return this;
     }
 
     /** The camera with a lens on, which may have a shutter and a sync of its own. */
     public Camera withLens(Optional<Lens> lens) {
-        return lens.filter(it -> it.shutter().isPresent() || it.syncTime().isPresent())
-                .map(it -> new Camera(
+        if (lens.isEmpty()) {
+            return this;
+        }
+        Optional<Shutter> leaf = lens.get().shutter();
+        Optional<ExposureTime> leafSync = lens.get().syncTime();
+        return leaf.isEmpty() && leafSync.isEmpty()
+                ? this
+                : new Camera(
                         key,
                         name,
                         picture,
                         frames,
                         backs,
-                        it.shutter().or(() -> shutter),
-                        it.syncTime().or(() -> syncTime),
-                        lenses))
-                .orElse(this);
+                        leaf.isPresent() ? leaf : shutter,
+                        leafSync.isPresent() ? leafSync : syncTime,
+                        lenses);
     }
 
     /** The longest time that can be held by hand, in seconds, by the rule that the profile chose. */
@@ -175,7 +178,12 @@ public record Camera(
 
     /** The lens of that key. */
     public Optional<Lens> lens(String lensKey) {
-        return lenses.stream().filter(it -> it.key().equalsIgnoreCase(lensKey)).findFirst();
+        for (Lens lens : lenses) {
+            if (lens.key().equalsIgnoreCase(lensKey)) {
+                return Optional.of(lens);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether the camera chooses aperture and time by itself. */

@@ -12,10 +12,9 @@ import takeup.exposure.Scale;
 import takeup.json.Json;
 
 /** The fields of a camera's profile: its picture, backs, dial and lenses. */
-final class CameraReader {
-    private CameraReader() {}
-
-    static Camera camera(String key, ProfileFields fields) {
+final class CameraReader implements FieldsReader<Camera> {
+    @Override
+    public Camera read(String key, ProfileFields fields) {
         String name = fields.text("name");
         FrameSize frameSize = frameSize(fields);
         Map<FilmSize, Integer> frames = frames(fields);
@@ -27,8 +26,10 @@ final class CameraReader {
         if (fields.has("lenses")) {
             for (Json item : fields.list("lenses", 40)) {
                 Lens lens = lens(fields.inside(item, "lenses"));
-                if (lenses.stream().anyMatch(it -> it.key().equals(lens.key()))) {
-                    throw fields.wrong(item, "lenses", "holds the key " + lens.key() + " twice");
+                for (Lens other : lenses) {
+                    if (other.key().equals(lens.key())) {
+                        throw fields.wrong(item, "lenses", "holds the key " + lens.key() + " twice");
+                    }
                 }
                 lenses.add(lens);
             }
@@ -36,18 +37,28 @@ final class CameraReader {
         OptionalDouble circle = fields.has("circleOfConfusionMm")
                 ? OptionalDouble.of(fields.number("circleOfConfusionMm", 0.001, 1))
                 : OptionalDouble.empty();
-        Camera.HandHeldRule handHeld = fields.has("handHeld")
-                ? fields.word("handHeld", Camera.HandHeldRule::named, "scaled, unscaled")
-                : Camera.HandHeldRule.SCALED;
+        Camera.HandHeldRule handHeld = fields.has("handHeld") ? handHeld(fields) : Camera.HandHeldRule.SCALED;
         fields.done();
         return new Camera(
                 key, name, new Camera.Picture(frameSize, circle, handHeld), frames, backs, shutter, sync, lenses);
     }
 
+    private static Camera.HandHeldRule handHeld(ProfileFields fields) {
+        return switch (fields.word("handHeld")) {
+            case "scaled" -> Camera.HandHeldRule.SCALED;
+            case "unscaled" -> Camera.HandHeldRule.UNSCALED;
+            default -> throw fields.noneOf("handHeld", "scaled, unscaled");
+        };
+    }
+
     /** A size that has a name, or the two sides of a picture in mm. */
     private static FrameSize frameSize(ProfileFields fields) {
         if (!fields.has("frameSizeMm")) {
-            return fields.word("frameSize", FrameSize::named, words());
+            Optional<FrameSize> size = FrameSize.named(fields.word("frameSize"));
+            if (size.isEmpty()) {
+                throw fields.noneOf("frameSize", words());
+            }
+            return size.get();
         }
         if (fields.has("frameSize")) {
             throw fields.wrong("frameSizeMm", "stands in place of frameSize: one of the two");
@@ -73,12 +84,14 @@ final class CameraReader {
             if (size.equals("source") || size.equals("note")) {
                 continue;
             }
-            FilmSize filmSize = FilmSize.named(size)
-                    .orElseThrow(() -> inside.wrong(
-                            inside.object().fields().get(size),
-                            "frames",
-                            "names film sizes: " + FilmSize.words() + ", not " + size));
-            frames.put(filmSize, inside.whole(size, 1, 250));
+            Optional<FilmSize> filmSize = FilmSize.named(size);
+            if (filmSize.isEmpty()) {
+                throw inside.wrong(
+                        inside.object().fields().get(size),
+                        "frames",
+                        "names film sizes: " + FilmSize.words() + ", not " + size);
+            }
+            frames.put(filmSize.get(), inside.whole(size, 1, 250));
         }
         if (frames.isEmpty()) {
             throw fields.wrong("frames", "names at least one film size");
@@ -92,8 +105,10 @@ final class CameraReader {
             Camera.Back back = item instanceof Json.Obj
                     ? back(fields.inside(item, "backs"), item, fields)
                     : Camera.Back.plain(backName(item instanceof Json.Text text ? text.value() : "", item, fields));
-            if (backs.stream().anyMatch(it -> it.name().equals(back.name()))) {
-                throw fields.wrong(item, "backs", "holds " + back.name() + " twice");
+            for (Camera.Back other : backs) {
+                if (other.name().equals(back.name())) {
+                    throw fields.wrong(item, "backs", "holds " + back.name() + " twice");
+                }
             }
             backs.add(back);
         }
@@ -122,7 +137,7 @@ final class CameraReader {
             return Optional.empty();
         }
         double seconds = fields.seconds("syncTime");
-        return Optional.of(shutter.map(it -> it.read(seconds)).orElseGet(() -> Scale.anyTime(seconds)));
+        return Optional.of(shutter.isPresent() ? shutter.get().read(seconds) : Scale.anyTime(seconds));
     }
 
     private static Shutter shutter(ProfileFields fields, ProfileFields around) {
@@ -201,17 +216,20 @@ final class CameraReader {
                 ring = Ring.of(prints);
             } else {
                 double widest = fields.number("widest", 0.5, 1000);
-                ring = Ring.between(
-                        widest,
-                        fields.number("narrowest", 0.5, 1000),
-                        step.orElseThrow(() -> fields.wrong(fields.object(), "step", "is one of full, half, third")));
+                double narrowest = fields.number("narrowest", 0.5, 1000);
+                if (step.isEmpty()) {
+                    throw fields.wrong(fields.object(), "step", "is one of full, half, third");
+                }
+                ring = Ring.between(widest, narrowest, step.get());
             }
             fields.ask("widest");
             fields.ask("narrowest");
             Optional<Shutter> leaf =
                     fields.has("times") ? Optional.of(shutter(fields.inside("times"), fields)) : Optional.empty();
             // A leaf shutter takes flash at all its times.
-            Optional<ExposureTime> sync = syncTime(fields, leaf).or(() -> leaf.map(Shutter::fastest));
+            Optional<ExposureTime> sync = leaf.isPresent() && !fields.has("syncTime")
+                    ? Optional.of(leaf.get().fastest())
+                    : syncTime(fields, leaf);
             fields.done();
             return new Lens(key, name, shortest, longest, ring, leaf, sync);
         } catch (IllegalArgumentException e) {

@@ -39,10 +39,10 @@ public final class ExposureWarnings {
             boolean tripod,
             List<Warning> into) {
         if (flash) {
-            sync(time, camera).ifPresent(into::add);
+            Warning.add(sync(time, camera), into);
         }
         if (!tripod) {
-            handHeld(time, camera, focalMm).ifPresent(into::add);
+            Warning.add(handHeld(time, camera, focalMm), into);
         }
     }
 
@@ -65,11 +65,13 @@ public final class ExposureWarnings {
 
     /** Whether a time is faster than the flash sync. */
     public static Optional<Warning> sync(ExposureTime time, Camera camera) {
-        return camera.syncTime()
-                .filter(it -> Stops.above(it.stops(), time.stops()))
-                .map(it -> new Warning(
+        Optional<ExposureTime> sync = camera.syncTime();
+        return sync.isEmpty() || !Stops.above(sync.get().stops(), time.stops())
+                ? Optional.empty()
+                : Optional.of(new Warning(
                         Warning.Code.SYNC_SPEED,
-                        time + " is faster than this camera's flash sync, " + it + ": part of the frame stays dark"));
+                        time + " is faster than this camera's flash sync, " + sync.get()
+                                + ": part of the frame stays dark"));
     }
 
     /**

@@ -52,7 +52,12 @@ public final class FrameSize {
 
     /** The size of that name. */
     public static Optional<FrameSize> named(String word) {
-        return NAMED.stream().filter(it -> it.word.equals(word)).findFirst();
+        for (FrameSize size : NAMED) {
+            if (size.word.equals(word)) {
+                return Optional.of(size);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The size of a picture that so many mm are the sides of, by its name where it has one. */

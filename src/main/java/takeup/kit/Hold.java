@@ -24,12 +24,18 @@ public record Hold(Optional<Aperture> aperture, Optional<ExposureTime> time) {
 
     /** Whether a suggestion keeps it. */
     public boolean isKeptBy(Suggestion row) {
-        return aperture.filter(it -> it.isSameMark(row.aperture())).isPresent()
-                || time.isPresent() && time.equals(row.time());
+        return isAt(row.aperture()) || time.isPresent() && time.equals(row.time());
+    }
+
+    /** Whether it is an aperture, and that one. */
+    boolean isAt(Aperture mark) {
+        return aperture.isPresent() && aperture.get().isSameMark(mark);
     }
 
     @Override
     public String toString() {
-        return aperture.map(Object::toString).orElseGet(() -> time.orElseThrow().toString());
+        return aperture.isPresent()
+                ? aperture.get().toString()
+                : time.orElseThrow().toString();
     }
 }

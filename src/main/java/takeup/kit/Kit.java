@@ -144,7 +144,10 @@ public final class Kit {
     }
 
     private <T> Optional<T> profile(Sort sort, String key, Class<T> type) {
-        return read(sort, key).flatMap(ProfileReader.Read::profile).map(type::cast);
+        Optional<ProfileReader.Read<?>> found = read(sort, key);
+        return found.isPresent() && found.get().profile().isPresent()
+                ? Optional.of(type.cast(found.get().profile().get()))
+                : Optional.empty();
     }
 
     private Optional<ProfileReader.Read<?>> read(Sort sort, String typed) {
@@ -169,7 +172,9 @@ public final class Kit {
                         case METERS -> ProfileReader.meter(key, file.name(), file.text());
                     };
             read.put(name, known);
-            listed.computeIfPresent(sort, (it, keys) -> keys.contains(key) ? keys : null);
+            if (listed.containsKey(sort) && !listed.get(sort).contains(key)) {
+                listed.remove(sort);
+            }
         }
         return Optional.of(known);
     }

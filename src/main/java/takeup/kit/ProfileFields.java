@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import takeup.exposure.Scale;
 import takeup.json.Json;
 import takeup.json.JsonFields;
@@ -56,7 +55,11 @@ final class ProfileFields {
 
     private Json need(String field) {
         asked.add(field);
-        return object.field(field).orElseThrow(() -> wrong(object, field, "is missing"));
+        Optional<Json> found = object.field(field);
+        if (found.isEmpty()) {
+            throw wrong(object, field, "is missing");
+        }
+        return found.get();
     }
 
     String text(String field) {
@@ -97,28 +100,27 @@ final class ProfileFields {
         throw wrong(field, "is true or false");
     }
 
-    /** One of some words. */
-    <T> T word(String field, Function<String, Optional<T>> named, String allowed) {
-        Json json = need(field);
-        Optional<T> found = json instanceof Json.Text text ? named.apply(text.value()) : Optional.empty();
-        return found.orElseThrow(() -> wrong(json, field, "is one of " + allowed));
+    /** One of some words; "" for what is no text. */
+    String word(String field) {
+        return need(field) instanceof Json.Text text ? text.value() : "";
+    }
+
+    /** The word is none of those. */
+    JsonProblem noneOf(String field, String allowed) {
+        return wrong(need(field), field, "is one of " + allowed);
     }
 
     Optional<Scale> step() {
         if (!has("step")) {
             return Optional.empty();
         }
-        return Optional.of(word(
-                "step",
-                word -> {
-                    for (Scale scale : Scale.values()) {
-                        if (scale.name().toLowerCase(Locale.ROOT).equals(word)) {
-                            return Optional.of(scale);
-                        }
-                    }
-                    return Optional.empty();
-                },
-                "full, half, third"));
+        String word = word("step");
+        for (Scale scale : Scale.values()) {
+            if (scale.name().toLowerCase(Locale.ROOT).equals(word)) {
+                return Optional.of(scale);
+            }
+        }
+        throw noneOf("step", "full, half, third");
     }
 
     ProfileFields inside(String field) {

@@ -4,14 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Supplier;
 import takeup.exposure.Aperture;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Reciprocity;
 import takeup.json.Json;
-import takeup.json.JsonProblem;
 import takeup.text.Plain;
 
 /**
@@ -168,30 +165,18 @@ public final class ProfileJson {
         return name.toLowerCase(Locale.ROOT);
     }
 
-    /** A camera written by {@link #of(Camera)}. */
-    public static ProfileReader.Read<Camera> camera(String key, String file, Json.Obj json) {
-        ProfileNotes notes = new ProfileNotes();
-        return attempt(notes, () -> CameraReader.camera(key, new ProfileFields(file, json, notes)));
+    /** A camera written by {@link #of(Camera)}; with a {@link takeup.json.JsonProblem} where it is none. */
+    public static Camera camera(String key, String file, Json.Obj json) {
+        return new CameraReader().read(key, new ProfileFields(file, json, new ProfileNotes()));
     }
 
-    /** A stock written by {@link #of(Stock)}. */
-    public static ProfileReader.Read<Stock> stock(String key, String file, Json.Obj json) {
-        ProfileNotes notes = new ProfileNotes();
-        return attempt(notes, () -> ProfileReader.stock(key, new ProfileFields(file, json, notes)));
+    /** A stock written by {@link #of(Stock)}; with a {@link takeup.json.JsonProblem} where it is none. */
+    public static Stock stock(String key, String file, Json.Obj json) {
+        return new StockReader().read(key, new ProfileFields(file, json, new ProfileNotes()));
     }
 
-    /** A lens written by {@link #of(Lens)}. */
-    public static ProfileReader.Read<Lens> lens(String file, Json.Obj json) {
-        ProfileNotes notes = new ProfileNotes();
-        return attempt(notes, () -> CameraReader.lens(new ProfileFields(file, json, notes)));
-    }
-
-    private static <T> ProfileReader.Read<T> attempt(ProfileNotes notes, Supplier<T> reading) {
-        try {
-            return new ProfileReader.Read<>(Optional.of(reading.get()), notes.remarks());
-        } catch (JsonProblem e) {
-            notes.remark(e.getMessage());
-            return new ProfileReader.Read<>(Optional.empty(), notes.remarks());
-        }
+    /** A lens written by {@link #of(Lens)}; with a {@link takeup.json.JsonProblem} where it is none. */
+    public static Lens lens(String file, Json.Obj json) {
+        return CameraReader.lens(new ProfileFields(file, json, new ProfileNotes()));
     }
 }

@@ -177,7 +177,7 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
             if (row.time().isEmpty()) {
                 return false;
             }
-            Optional<ExposureTime> held = asked.wishes().hold().flatMap(Hold::time);
+            Optional<ExposureTime> held = asked.wishes().heldTime();
             return held.isPresent() && held.equals(row.time())
                     ? ExposureWarnings.beyondRings(
                                     Optional.empty(),

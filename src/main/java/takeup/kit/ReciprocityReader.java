@@ -2,7 +2,6 @@ package takeup.kit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.Reciprocity;
@@ -13,12 +12,8 @@ final class ReciprocityReader {
     private ReciprocityReader() {}
 
     static Reciprocity reciprocity(ProfileFields fields, ProfileFields around) {
-        String model = fields.word(
-                "model",
-                it -> List.of("none", "power", "table", "stops").contains(it) ? Optional.of(it) : Optional.empty(),
-                "none, power, table, stops");
         try {
-            Reciprocity found = switch (model) {
+            Reciprocity found = switch (fields.word("model")) {
                 case "none" ->
                     new Reciprocity.None(
                             fields.has("upToSeconds")
@@ -28,11 +23,11 @@ final class ReciprocityReader {
                     new Reciprocity.Power(
                             fields.number("exponent", 1, 3), fields.number("fromSeconds", 0.000001, 1_000_000));
                 case "table" -> new Reciprocity.Table(points(fields));
-                default -> new Reciprocity.Opening(points(fields));
+                case "stops" -> new Reciprocity.Opening(points(fields));
+                default -> throw fields.noneOf("model", "none, power, table, stops");
             };
-            List<DevelopmentChange.Point> changes = fields.has("developmentPercent")
-                    ? pairs(fields, "developmentPercent", DevelopmentChange.Point::new)
-                    : List.of();
+            List<DevelopmentChange.Point> changes =
+                    fields.has("developmentPercent") ? changes(fields, "developmentPercent") : List.of();
             fields.done();
             return changes.isEmpty() ? found : new DevelopmentChange(found, changes);
         } catch (IllegalArgumentException e) {
@@ -40,30 +35,39 @@ final class ReciprocityReader {
         }
     }
 
-    /** Makes a point of the two numbers of a pair; refuses with an IllegalArgumentException. */
-    private interface PointOf<T> {
-        T of(double seconds, double value);
-    }
-
     private static List<Reciprocity.Point> points(ProfileFields fields) {
-        return pairs(fields, "points", Reciprocity.Point::new);
+        List<Reciprocity.Point> points = new ArrayList<>();
+        for (Json item : fields.list("points", 100)) {
+            double[] pair = pair(fields, item, "points");
+            try {
+                points.add(new Reciprocity.Point(pair[0], pair[1]));
+            } catch (IllegalArgumentException e) {
+                throw fields.wrong(item, "points:", e.getMessage());
+            }
+        }
+        return points;
     }
 
-    private static <T> List<T> pairs(ProfileFields fields, String field, PointOf<T> point) {
-        List<T> points = new ArrayList<>();
+    private static List<DevelopmentChange.Point> changes(ProfileFields fields, String field) {
+        List<DevelopmentChange.Point> changes = new ArrayList<>();
         for (Json item : fields.list(field, 100)) {
-            if (!(item instanceof Json.Arr pair)
-                    || pair.items().size() != 2
-                    || !(pair.items().get(0) instanceof Json.Num seconds)
-                    || !(pair.items().get(1) instanceof Json.Num value)) {
-                throw fields.wrong(item, field, "holds pairs of numbers such as [1, 2]");
-            }
+            double[] pair = pair(fields, item, field);
             try {
-                points.add(point.of(seconds.value(), value.value()));
+                changes.add(new DevelopmentChange.Point(pair[0], pair[1]));
             } catch (IllegalArgumentException e) {
                 throw fields.wrong(item, field + ":", e.getMessage());
             }
         }
-        return points;
+        return changes;
+    }
+
+    private static double[] pair(ProfileFields fields, Json item, String field) {
+        if (item instanceof Json.Arr pair
+                && pair.items().size() == 2
+                && pair.items().get(0) instanceof Json.Num seconds
+                && pair.items().get(1) instanceof Json.Num value) {
+            return new double[] {seconds.value(), value.value()};
+        }
+        throw fields.wrong(item, field, "holds pairs of numbers such as [1, 2]");
     }
 }

@@ -22,8 +22,8 @@ public record Ring(List<Aperture> marks, Optional<Scale> scale) {
 
     /** The marks of a scale between two ends, which are marks in any case. */
     public static Ring between(double widest, double narrowest, Scale scale) {
-        Aperture first = scale.aperture(widest).orElseGet(() -> Scale.anyAperture(widest));
-        Aperture last = scale.aperture(narrowest).orElseGet(() -> Scale.anyAperture(narrowest));
+        Aperture first = scale.apertureOrAny(widest);
+        Aperture last = scale.apertureOrAny(narrowest);
         if (!(first.stops() < last.stops())) {
             throw new IllegalArgumentException("the widest aperture has the smaller number");
         }

@@ -27,8 +27,8 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
 
     /** The marks of a scale between two ends (seconds as printed), which are marks in any case. */
     public static Shutter between(double longest, double fastest, Scale scale, boolean bulb) {
-        ExposureTime first = scale.time(longest).orElseGet(() -> Scale.anyTime(longest));
-        ExposureTime last = scale.time(fastest).orElseGet(() -> Scale.anyTime(fastest));
+        ExposureTime first = scale.timeOrAny(longest);
+        ExposureTime last = scale.timeOrAny(fastest);
         if (!(first.exactSeconds() > last.exactSeconds())) {
             throw new IllegalArgumentException("the fastest time is the shorter one");
         }

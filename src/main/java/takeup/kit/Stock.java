@@ -63,9 +63,8 @@ public record Stock(
 
     /** Whether an index counts the film's own filter in. */
     public boolean countsFilter(FilmSpeed index) {
-        return response.filter
-                .filter(it -> Stops.above(boxSpeed.stopsOver(index), it.stops() / 2))
-                .isPresent();
+        return response.filter.isPresent()
+                && Stops.above(boxSpeed.stopsOver(index), response.filter.get().stops() / 2);
     }
 
     public OptionalDouble mostPushStops() {

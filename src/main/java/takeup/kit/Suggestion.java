@@ -59,6 +59,11 @@ public record Suggestion(
 
     /** Whether a warning of that code speaks against it. */
     public boolean has(Warning.Code code) {
-        return warnings.stream().anyMatch(it -> it.code() == code);
+        for (Warning warning : warnings) {
+            if (warning.code() == code) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -64,9 +64,10 @@ final class SuggestionRow {
         double metered = request.path().metered(request.ambient(), aperture);
         LongExposure exposure = needed(aperture, request);
         OptionalDouble corrected = exposure.seconds();
-        Optional<ExposureTime> time = corrected.isEmpty() && !BesideFlash.counts(request)
-                ? Optional.empty()
-                : held.or(() -> time(aperture, exposure, request));
+        Optional<ExposureTime> time = Optional.empty();
+        if (corrected.isPresent() || BesideFlash.counts(request)) {
+            time = held.isPresent() ? held : time(aperture, exposure, request);
+        }
         LightParts light = request.light().known().through(request.path(), Optional.of(aperture), time);
         OptionalDouble error = light.totalStops();
         OptionalDouble overBox = request.film().stock().isEmpty() || error.isEmpty()
@@ -84,37 +85,37 @@ final class SuggestionRow {
                         request.camera().circleOfConfusionMm(),
                         request.optics().distanceM().getAsDouble()));
         List<Warning> warnings = new ArrayList<>();
-        boolean keeps = held.isPresent()
-                || request.wishes()
-                        .hold()
-                        .flatMap(Hold::aperture)
-                        .map(it -> it.isSameMark(aperture))
-                        .orElse(false);
+        Optional<Hold> hold = request.wishes().hold();
+        boolean keeps = held.isPresent() || hold.isPresent() && hold.get().isAt(aperture);
         if (error.isPresent() && keeps && Stops.above(Math.abs(error.getAsDouble()), 0.5)) {
             warnings.add(new Warning(
                     Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
         } else if (corrected.isPresent() && !BesideFlash.makesUp(error, request)) {
-            ExposureWarnings.beyondDial(
+            Warning.add(
+                    ExposureWarnings.beyondDial(
                             corrected.getAsDouble(),
                             request.camera(),
-                            request.support().flash())
-                    .ifPresent(warnings::add);
+                            request.support().flash()),
+                    warnings);
         }
-        time.ifPresent(it -> ExposureWarnings.ofTime(
-                it,
-                request.camera(),
-                request.optics().focalMm(),
-                request.support().flash(),
-                request.support().tripod(),
-                warnings));
+        if (time.isPresent()) {
+            ExposureWarnings.ofTime(
+                    time.get(),
+                    request.camera(),
+                    request.optics().focalMm(),
+                    request.support().flash(),
+                    request.support().tripod(),
+                    warnings);
+        }
         if (!BesideFlash.counts(request)) {
             ExposureWarnings.reciprocity(metered, request.path().reciprocity(), warnings);
         }
         if (overBox.isPresent()) {
-            ExposureWarnings.latitude(
+            Warning.add(
+                    ExposureWarnings.latitude(
                             overBox.getAsDouble() + request.film().pushStops(),
-                            request.film().stock().get())
-                    .ifPresent(warnings::add);
+                            request.film().stock().get()),
+                    warnings);
         }
         return new Suggestion(
                 aperture,

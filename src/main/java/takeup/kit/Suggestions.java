@@ -80,7 +80,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         }
 
         boolean leansToLight() {
-            return film.stock.map(it -> it.kind().isNegative()).orElse(true);
+            return film.stock.isEmpty() || film.stock.get().kind().isNegative();
         }
 
         /** The times that a frame can have. */
@@ -96,7 +96,11 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
      * @param inHand what is set now
      * @param shown the pair that the meter showed
      */
-    public record Wishes(Optional<Hold> hold, Optional<PairInHand> inHand, Optional<MeteredPair> shown) {}
+    public record Wishes(Optional<Hold> hold, Optional<PairInHand> inHand, Optional<MeteredPair> shown) {
+        Optional<ExposureTime> heldTime() {
+            return hold.isPresent() ? hold.get().time() : Optional.empty();
+        }
+    }
 
     /** The aperture that is set now, and the time if that is known too. */
     public record PairInHand(Aperture aperture, Optional<ExposureTime> time) {
@@ -167,39 +171,41 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
 
     /** Whether the shutter cannot do every row. */
     public boolean hasImpossible() {
-        return suggestions.stream().anyMatch(it -> it.has(Warning.Code.OUT_OF_RANGE));
+        for (Suggestion row : suggestions) {
+            if (row.has(Warning.Code.OUT_OF_RANGE)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Without the rows that the shutter cannot do, while there are others; the best one stays, and the meter's own. */
     public Suggestions withoutImpossible(Optional<MeteredPair> shown) {
-        List<Integer> kept = IntStream.range(0, suggestions.size())
-                .filter(it -> it == best()
-                        || !suggestions.get(it).has(Warning.Code.OUT_OF_RANGE)
-                        || shown.filter(pair -> pair.aperture()
-                                        .isSameMark(suggestions.get(it).aperture()))
-                                .isPresent())
-                .boxed()
-                .toList();
-        return kept.isEmpty()
-                ? this
-                : new Suggestions(
-                        kept.stream().map(suggestions::get).toList(),
-                        new Ranking(
-                                kept.indexOf(best()),
-                                kept.stream().map(ranking.droppedBy()::get).toList()));
+        List<Suggestion> kept = new ArrayList<>();
+        List<Optional<Rule>> droppedBy = new ArrayList<>();
+        int best = -1;
+        for (int i = 0; i < suggestions.size(); i++) {
+            Suggestion row = suggestions.get(i);
+            boolean isShown = shown.isPresent() && shown.get().aperture().isSameMark(row.aperture());
+            if (i == best() || isShown || !row.has(Warning.Code.OUT_OF_RANGE)) {
+                best = i == best() ? kept.size() : best;
+                kept.add(row);
+                droppedBy.add(droppedBy(i));
+            }
+        }
+        return kept.isEmpty() ? this : new Suggestions(kept, new Ranking(best, droppedBy));
     }
 
     /** The advice for all that. */
     public static Suggestions of(Request request) {
         List<Suggestion> rows = new ArrayList<>();
         if (request.optics.lens.isPresent()) {
-            Optional<Aperture> heldTimeAt =
-                    request.wishes.hold.flatMap(Hold::time).flatMap(it -> SuggestionRow.nearest(it, request));
+            Optional<ExposureTime> held = request.wishes.heldTime();
+            Optional<Aperture> heldAt =
+                    held.isPresent() ? SuggestionRow.nearest(held.get(), request) : Optional.empty();
             for (Aperture aperture : request.optics.lens.get().ring().marks()) {
-                Optional<ExposureTime> held = heldTimeAt.equals(Optional.of(aperture))
-                        ? request.wishes.hold.flatMap(Hold::time)
-                        : Optional.empty();
-                rows.add(SuggestionRow.of(aperture, held, request));
+                boolean isHeld = heldAt.equals(Optional.of(aperture));
+                rows.add(SuggestionRow.of(aperture, isHeld ? held : Optional.empty(), request));
             }
         }
         return new Suggestions(rows, Ranking.of(rows, request));

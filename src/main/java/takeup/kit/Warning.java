@@ -1,5 +1,6 @@
 package takeup.kit;
 
+import java.util.List;
 import java.util.Optional;
 import takeup.json.Json;
 
@@ -64,6 +65,13 @@ public record Warning(Code code, String text) {
         @Override
         public String toString() {
             return word;
+        }
+    }
+
+    /** Adds one to others, if there is one. */
+    static void add(Optional<Warning> warning, List<Warning> into) {
+        if (warning.isPresent()) {
+            into.add(warning.get());
         }
     }
 

@@ -34,7 +34,7 @@ record RollsOfShoot(Assignment shoot, List<Roll> own, List<Roll> asked, List<Rol
         List<Roll> own = new ArrayList<>();
         List<Roll> asked = new ArrayList<>();
         List<Roll> staying = new ArrayList<>();
-        for (Roll roll : state.openRolls().toList()) {
+        for (Roll roll : state.openRolls()) {
             if (roll.assignment().isEmpty()) {
                 boolean isOfToday = roll.loadedAt().toLocalDate().equals(now.toLocalDate());
                 if (roll.frames().isEmpty() || isOfToday) {

@@ -182,8 +182,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "inHand" ->
                 new CameraEvent.CameraSetupChanged(fields.text("camera"), DayJson.inHand(fields.inner("inHand")));
             case "meter" ->
-                new CameraEvent.MeterSelected(
-                        fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
+                new CameraEvent.MeterSelected(fields.text("meter"), ExposureJson.maybeTime(fields, "preset"));
             case "light" ->
                 new CameraEvent.LightMetered(
                         ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
@@ -193,7 +192,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                 new DayEvent.RollClosed(
                         RollEventJson.id(fields.text("roll")),
                         DayJson.place(fields.inner("place")),
-                        fields.inside("film").map(FilmJson::film));
+                        fields.has("film") ? Optional.of(FilmJson.film(fields.inner("film"))) : Optional.empty());
             case "carried" -> new DayEvent.Carried(DayJson.day(fields.inner("day")));
             case "flashCaution" -> new CameraEvent.FlashCautioned(fields.text("camera"));
             case "timer" -> new CameraEvent.TimerStarted(fields.text("camera"), DayJson.timer(fields.inner("timer")));

@@ -7,15 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import takeup.day.Bag;
 import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
 import takeup.day.CamerasInUse;
 import takeup.day.Day;
-import takeup.day.Fridge;
 import takeup.day.Metering;
-import takeup.day.Plan;
 import takeup.json.Json;
 import takeup.kit.Hold;
 import takeup.roll.Film;
@@ -34,7 +31,7 @@ final class DayJson {
     }
 
     static Json.Obj of(CameraSetup inHand) {
-        Json.Obj json = Json.object().and("setting", ExposureJson.of(inHand.setting()));
+        Json.Obj json = Json.object().and("setting", SettingJson.of(inHand.setting()));
         inHand.hold()
                 .ifPresent(it -> json.and(
                         "hold",
@@ -47,11 +44,12 @@ final class DayJson {
 
     static CameraSetup inHand(Fields fields) {
         return new CameraSetup(
-                ExposureJson.setting(fields.inner("setting")),
-                fields.inside("hold")
-                        .map(it -> new Hold(
-                                it.inside("aperture").map(ExposureJson::aperture),
-                                it.inside("time").map(ExposureJson::time))));
+                SettingJson.setting(fields.inner("setting")),
+                fields.has("hold") ? Optional.of(hold(fields.inner("hold"))) : Optional.empty());
+    }
+
+    private static Hold hold(Fields fields) {
+        return new Hold(ExposureJson.maybeAperture(fields, "aperture"), ExposureJson.maybeTime(fields, "time"));
     }
 
     static Json.Obj of(BulbTimer timer) {
@@ -113,40 +111,53 @@ final class DayJson {
 
     private static Map<String, RollId> names(Fields fields) {
         Map<String, RollId> names = new LinkedHashMap<>();
-        fields.inside("names")
-                .ifPresent(all ->
-                        all.object().fields().keySet().forEach(it -> names.put(it, RollEventJson.id(all.text(it)))));
+        if (fields.has("names")) {
+            Fields all = fields.inner("names");
+            for (String name : all.names()) {
+                names.put(name, RollEventJson.id(all.text(name)));
+            }
+        }
         return names;
     }
 
     static Day day(Fields fields) {
         Map<String, CameraSetup> inHand = new LinkedHashMap<>();
         Fields hands = fields.inner("inHand");
-        hands.object().fields().keySet().forEach(it -> inHand.put(it, inHand(hands.inner(it))));
+        for (String camera : hands.names()) {
+            inHand.put(camera, inHand(hands.inner(camera)));
+        }
         Map<String, String> backs = new LinkedHashMap<>();
         Fields last = fields.inner("backs");
-        last.object().fields().keySet().forEach(it -> backs.put(it, last.text(it)));
+        for (String camera : last.names()) {
+            backs.put(camera, last.text(camera));
+        }
         Set<CameraPlace> used = new LinkedHashSet<>();
-        fields.list("used").forEach(it -> used.add(place(Fields.of(it))));
+        for (Json item : fields.list("used")) {
+            used.add(place(Fields.of(item)));
+        }
         Map<CameraPlace, Film> films = new LinkedHashMap<>();
-        fields.list("films")
-                .forEach(it -> films.put(
-                        place(Fields.of(it).inner("place")),
-                        FilmJson.film(Fields.of(it).inner("film"))));
+        for (Json item : fields.list("films")) {
+            Fields loaded = Fields.of(item);
+            films.put(place(loaded.inner("place")), FilmJson.film(loaded.inner("film")));
+        }
         Set<String> flashed = new LinkedHashSet<>();
-        fields.maybeList("flashed")
-                .ifPresent(it -> it.forEach(item -> {
-                    if (item instanceof Json.Text text) {
-                        flashed.add(text.value());
-                    }
-                }));
+        for (Json item : fields.maybeList("flashed").orElse(List.of())) {
+            if (item instanceof Json.Text text) {
+                flashed.add(text.value());
+            }
+        }
         Map<String, BulbTimer> timers = new LinkedHashMap<>();
-        fields.inside("timers")
-                .ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
-        Optional<Fields> plan = fields.inside("job");
+        if (fields.has("timers")) {
+            Fields all = fields.inner("timers");
+            for (String camera : all.names()) {
+                timers.put(camera, timer(all.inner(camera)));
+            }
+        }
+        // A day without a plan reads as one with an empty plan does.
+        Fields plan = fields.inside("job").orElse(new Fields(Json.object()));
         return new Day(
                 new CamerasInUse(
-                        fields.inside("active").map(DayJson::place),
+                        fields.has("active") ? Optional.of(place(fields.inner("active"))) : Optional.empty(),
                         used,
                         backs,
                         inHand,
@@ -156,16 +167,14 @@ final class DayJson {
                         names(fields)),
                 new Metering(
                         fields.maybeText("meter"),
-                        fields.inside("preset").map(ExposureJson::time),
-                        fields.inside("light").map(ExposureJson::light),
-                        fields.inside("flash").map(FlashLightJson::read)),
+                        ExposureJson.maybeTime(fields, "preset"),
+                        ExposureJson.maybeLight(fields),
+                        FlashLightJson.maybe(fields, "flash")),
                 new Day.Showing(
-                        plan.flatMap(ShootPlanJson::openShoot),
-                        fields.inside("scene").map(SceneJson::scene)),
-                plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
-                new Day.Supply(
-                        plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
-                        plan.map(ShootPlanJson::fridge).orElse(Fridge.NONE)),
+                        ShootPlanJson.openShoot(plan),
+                        fields.has("scene") ? Optional.of(SceneJson.scene(fields.inner("scene"))) : Optional.empty()),
+                ShootPlanJson.plan(plan),
+                new Day.Supply(ShootPlanJson.bag(plan), ShootPlanJson.fridge(plan)),
                 Set.of(),
                 fields.object().field("routine").isEmpty() || fields.flag("routine"),
                 Optional.empty());

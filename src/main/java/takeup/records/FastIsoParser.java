@@ -45,7 +45,8 @@ public final class FastIsoParser {
                     offset > 16 ? digits(text, 17, 19) : 0,
                     nanos(text, offset));
             ZoneOffset zone = zone(text.substring(offset));
-            return date(text.substring(0, 10)).map(it -> OffsetDateTime.of(it, time, zone));
+            Optional<LocalDate> date = date(text.substring(0, 10));
+            return date.isPresent() ? Optional.of(OffsetDateTime.of(date.get(), time, zone)) : Optional.empty();
         } catch (DateTimeException e) {
             return Optional.empty();
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import takeup.json.Json;
 
 /** The fields of a record, read one by one; what is not as it must be makes the record unreadable. */
@@ -29,11 +30,28 @@ public record Fields(Json.Obj object) {
     }
 
     private Json need(String name) {
-        return object.field(name).orElseThrow(() -> new Unreadable(name + " is missing"));
+        return known(object.field(name), name + " is missing");
+    }
+
+    /** What is there, or could be read; the record is unreadable for that reason where nothing is. */
+    static <T> T known(Optional<T> read, String otherwise) {
+        if (read.isEmpty()) {
+            throw new Unreadable(otherwise);
+        }
+        return read.get();
+    }
+
+    /** The names of the fields, in their order. */
+    Set<String> names() {
+        return object.fields().keySet();
+    }
+
+    boolean has(String name) {
+        return object.field(name).isPresent();
     }
 
     public Optional<Fields> inside(String name) {
-        return object.field(name).map(Fields::of);
+        return has(name) ? Optional.of(inner(name)) : Optional.empty();
     }
 
     Fields inner(String name) {
@@ -45,7 +63,7 @@ public record Fields(Json.Obj object) {
     }
 
     Optional<String> maybeText(String name) {
-        return object.field(name).map(Fields::string);
+        return has(name) ? Optional.of(text(name)) : Optional.empty();
     }
 
     private static String string(Json json) {
@@ -72,7 +90,7 @@ public record Fields(Json.Obj object) {
     }
 
     OptionalDouble maybeNumber(String name, double least, double most) {
-        return object.field(name).isPresent() ? OptionalDouble.of(number(name, least, most)) : OptionalDouble.empty();
+        return has(name) ? OptionalDouble.of(number(name, least, most)) : OptionalDouble.empty();
     }
 
     public long whole(String name) {
@@ -92,16 +110,17 @@ public record Fields(Json.Obj object) {
     }
 
     OptionalInt maybeCount(String name) {
-        return object.field(name).isPresent() ? OptionalInt.of(count(name)) : OptionalInt.empty();
+        return has(name) ? OptionalInt.of(count(name)) : OptionalInt.empty();
     }
 
     Optional<Boolean> maybeFlag(String name) {
-        return object.field(name).map(it -> {
-            if (it instanceof Json.Bool bool) {
-                return bool.value();
-            }
-            throw new Unreadable(name + " is true or false");
-        });
+        if (!has(name)) {
+            return Optional.empty();
+        }
+        if (need(name) instanceof Json.Bool bool) {
+            return Optional.of(bool.value());
+        }
+        throw new Unreadable(name + " is true or false");
     }
 
     boolean flag(String name) {
@@ -109,12 +128,11 @@ public record Fields(Json.Obj object) {
     }
 
     public OffsetDateTime time(String name) {
-        return maybeTime(name).orElseThrow(() -> new Unreadable(name + " is missing"));
+        return known(maybeTime(name), name + " is missing");
     }
 
     Optional<OffsetDateTime> maybeTime(String name) {
-        return maybeText(name)
-                .map(it -> FastIsoParser.time(it).orElseThrow(() -> new Unreadable(name + " is no time")));
+        return has(name) ? Optional.of(known(FastIsoParser.time(text(name)), name + " is no time")) : Optional.empty();
     }
 
     List<Json> list(String name) {
@@ -125,6 +143,6 @@ public record Fields(Json.Obj object) {
     }
 
     Optional<List<Json>> maybeList(String name) {
-        return object.field(name).isPresent() ? Optional.of(list(name)) : Optional.empty();
+        return has(name) ? Optional.of(list(name)) : Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package takeup.records;
 
 import takeup.exposure.FilmSpeed;
 import takeup.json.Json;
+import takeup.json.JsonProblem;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.kit.ProfileJson;
@@ -55,20 +56,24 @@ final class FilmJson {
     }
 
     static Stock stock(Fields fields) {
-        return ProfileJson.stock(
-                        fields.text("key"), "journal", fields.inner("profile").object())
-                .profile()
-                .orElseThrow(() -> new Fields.Unreadable("the stock cannot be read"));
+        try {
+            return ProfileJson.stock(
+                    fields.text("key"), "journal", fields.inner("profile").object());
+        } catch (JsonProblem e) {
+            throw new Fields.Unreadable("the stock cannot be read");
+        }
     }
 
     static Camera camera(Fields fields) {
-        return ProfileJson.camera(
-                        fields.text("key"), "journal", fields.inner("profile").object())
-                .profile()
-                .orElseThrow(() -> new Fields.Unreadable("the camera cannot be read"));
+        try {
+            return ProfileJson.camera(
+                    fields.text("key"), "journal", fields.inner("profile").object());
+        } catch (JsonProblem e) {
+            throw new Fields.Unreadable("the camera cannot be read");
+        }
     }
 
     static FilmSize size(String word) {
-        return FilmSize.named(word).orElseThrow(() -> new Fields.Unreadable("film size " + word + " is not known"));
+        return Fields.known(FilmSize.named(word), "film size " + word + " is not known");
     }
 }

@@ -28,6 +28,10 @@ final class FlashLightJson {
         return json;
     }
 
+    static Optional<FlashLight> maybe(Fields fields, String name) {
+        return fields.has(name) ? Optional.of(read(fields.inner(name))) : Optional.empty();
+    }
+
     static FlashLight read(Fields fields) {
         String typed = fields.text("typed");
         boolean isGuideNumber =
@@ -38,8 +42,8 @@ final class FlashLightJson {
                 isGuideNumber
                         ? Optional.empty()
                         : Optional.of(new FlashLight.Measured(
-                                fields.inside("time").map(ExposureJson::time),
-                                fields.inside("fill").map(ExposureJson::aperture),
+                                ExposureJson.maybeTime(fields, "time"),
+                                ExposureJson.maybeAperture(fields, "fill"),
                                 fields.maybeNumber("room", -ExposureJson.STOPS, ExposureJson.STOPS).stream()
                                         .mapToObj(ExposureValue::new)
                                         .findFirst())),

@@ -66,7 +66,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         return event("corrected")
                 .and("from", corrected.from())
                 .and("to", corrected.to())
-                .and("change", ExposureJson.of(corrected.change()));
+                .and("change", SettingJson.of(corrected.change()));
     }
 
     @Override
@@ -176,7 +176,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     static RollId id(String text) {
-        return RollId.parse(text).orElseThrow(() -> new Fields.Unreadable(text + " is no roll number"));
+        return Fields.known(RollId.parse(text), text + " is no roll number");
     }
 
     public static RollEvent event(Fields fields, Supplier<String> text) {
@@ -199,7 +199,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                 new RollEvent.ExposedAgain(ExposureJson.exposure(fields.inner("exposure")), fields.maybeText("note"));
             case "corrected" ->
                 new RollEvent.Corrected(
-                        fields.count("from"), fields.count("to"), ExposureJson.change(fields.inner("change")));
+                        fields.count("from"), fields.count("to"), SettingJson.change(fields.inner("change")));
             case "dropped" ->
                 new RollEvent.Dropped(
                         fields.count("from"),

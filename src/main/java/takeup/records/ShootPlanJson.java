@@ -134,25 +134,30 @@ public final class ShootPlanJson {
     }
 
     static Optional<ShootInfo> openShoot(Fields fields) {
-        return fields.inside("shoot").map(ShootPlanJson::shoot);
+        return fields.has("shoot") ? Optional.of(shoot(fields.inner("shoot"))) : Optional.empty();
     }
 
     static Plan plan(Fields fields) {
         if (fields.maybeCount("last").isEmpty()) {
             return Plan.NONE;
         }
-        List<KeyMoment> moments =
-                fields.list("plan").stream().map(it -> moment(Fields.of(it))).toList();
+        List<KeyMoment> moments = new ArrayList<>();
+        for (Json item : fields.list("plan")) {
+            moments.add(moment(Fields.of(item)));
+        }
         return new Plan(moments, fields.count("last"));
     }
 
     static Fridge fridge(Fields fields) {
-        return fields.maybeList("fridge").map(it -> new Fridge(lots(it), true)).orElse(Fridge.NONE);
+        return fields.has("fridge") ? new Fridge(lots(fields.list("fridge")), true) : Fridge.NONE;
     }
 
     private static Map<FilmLot, Integer> lots(List<Json> items) {
         Map<FilmLot, Integer> lots = new LinkedHashMap<>();
-        items.forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
+        for (Json item : items) {
+            Fields fields = Fields.of(item);
+            lots.put(lot(fields), fields.count("rolls"));
+        }
         return lots;
     }
 
@@ -163,7 +168,9 @@ public final class ShootPlanJson {
         Map<FilmLot, Integer> lots = lots(fields.list("bag"));
         Map<RollId, FilmLot> loaded = new LinkedHashMap<>();
         Fields rolls = fields.inner("loaded");
-        rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));
+        for (String roll : rolls.names()) {
+            loaded.put(RollEventJson.id(roll), lot(rolls.inner(roll)));
+        }
         return new Bag(lots, loaded, true);
     }
 }

@@ -165,7 +165,11 @@ public record FrameLog(List<Frame> frames, int next, int awaited) {
 
     /** With an id for each frame that has none yet, made of what brought it. */
     FrameLog broughtBy(String record) {
-        return new FrameLog(frames.stream().map(it -> it.broughtBy(record)).toList(), next, awaited);
+        List<Frame> all = new ArrayList<>(frames.size());
+        for (Frame frame : frames) {
+            all.add(frame.broughtBy(record));
+        }
+        return new FrameLog(all, next, awaited);
     }
 
     private List<Frame> with(int place, Frame frame) {

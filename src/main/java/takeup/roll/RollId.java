@@ -9,7 +9,7 @@ import java.util.Optional;
  */
 public record RollId(String letters, int number) implements Comparable<RollId> {
     public RollId {
-        if (letters.isEmpty() || letters.length() > 3 || !letters.chars().allMatch(it -> it >= 'A' && it <= 'Z')) {
+        if (letters.isEmpty() || letters.length() > 3 || capitals(letters) < letters.length()) {
             throw new IllegalArgumentException("a roll number begins with one to three capital letters");
         }
         if (number < 1 || number > 99_999_999) {
@@ -17,13 +17,19 @@ public record RollId(String letters, int number) implements Comparable<RollId> {
         }
     }
 
+    /** With how many capital letters a word begins. */
+    private static int capitals(String word) {
+        int capitals = 0;
+        while (capitals < word.length() && word.charAt(capitals) >= 'A' && word.charAt(capitals) <= 'Z') {
+            capitals++;
+        }
+        return capitals;
+    }
+
     /** A roll number as it is typed, in either case, with or without leading zeros: {@code r7}, {@code R0007}. */
     public static Optional<RollId> parse(String typed) {
         String word = typed.toUpperCase(Locale.ROOT);
-        int letters = 0;
-        while (letters < word.length() && word.charAt(letters) >= 'A' && word.charAt(letters) <= 'Z') {
-            letters++;
-        }
+        int letters = capitals(word);
         if (letters < 1 || letters > 3 || word.length() == letters || word.length() > letters + 8) {
             return Optional.empty();
         }

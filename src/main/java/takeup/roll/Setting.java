@@ -63,7 +63,7 @@ public record Setting(
         LensSetup with(SettingPatch.LensPatch change) {
             boolean otherLens = change.lens().isPresent() && !change.lens().equals(lens);
             return new LensSetup(
-                    change.lens().or(() -> lens),
+                    SettingPatch.either(change.lens(), lens),
                     SettingPatch.either(change.zoomMm(), otherLens ? OptionalDouble.empty() : zoomMm),
                     SettingPatch.either(change.distanceM(), distanceM),
                     change.filters().orElse(filters),
@@ -122,8 +122,8 @@ public record Setting(
     /** The setting after a change. */
     public Setting with(SettingPatch change) {
         return new Setting(
-                change.aperture().or(() -> aperture),
-                change.time().or(() -> time),
+                SettingPatch.either(change.aperture(), aperture),
+                SettingPatch.either(change.time(), time),
                 optics.with(change.optics()),
                 change.biasStops().orElse(biasStops),
                 change.flash().orElse(flash),

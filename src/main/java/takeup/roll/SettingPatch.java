@@ -44,10 +44,10 @@ public record SettingPatch(
 
         FramePatch and(FramePatch more) {
             return new FramePatch(
-                    more.kind.or(() -> kind),
-                    more.note.or(() -> note),
-                    more.people.or(() -> people),
-                    more.place.or(() -> place));
+                    either(more.kind, kind),
+                    either(more.note, note),
+                    either(more.people, people),
+                    either(more.place, place));
         }
     }
 
@@ -72,11 +72,11 @@ public record SettingPatch(
 
         LensPatch and(LensPatch more) {
             return new LensPatch(
-                    more.lens.or(() -> lens),
-                    SettingPatch.either(more.zoomMm, zoomMm),
-                    SettingPatch.either(more.distanceM, distanceM),
-                    more.filters.or(() -> filters),
-                    more.extension.or(() -> extension));
+                    either(more.lens, lens),
+                    either(more.zoomMm, zoomMm),
+                    either(more.distanceM, distanceM),
+                    either(more.filters, filters),
+                    either(more.extension, extension));
         }
     }
 
@@ -99,13 +99,17 @@ public record SettingPatch(
     /** This change and another on top of it. */
     public SettingPatch and(SettingPatch more) {
         return new SettingPatch(
-                more.aperture.or(() -> aperture),
-                more.time.or(() -> time),
+                either(more.aperture, aperture),
+                either(more.time, time),
                 optics.and(more.optics),
                 either(more.biasStops, biasStops),
-                more.flash.or(() -> flash),
-                more.tripod.or(() -> tripod),
+                either(more.flash, flash),
+                either(more.tripod, tripod),
                 frame.and(more.frame));
+    }
+
+    static <T> Optional<T> either(Optional<T> first, Optional<T> second) {
+        return first.isPresent() ? first : second;
     }
 
     static OptionalDouble either(OptionalDouble first, OptionalDouble second) {

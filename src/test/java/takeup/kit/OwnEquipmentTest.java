@@ -46,13 +46,9 @@ class OwnEquipmentTest {
     @Test
     void aRollKeepsAllOfIt() {
         Camera camera = camera(VIEW_CAMERA);
-        assertEquals(
-                Optional.of(camera),
-                ProfileJson.camera("view", "again", ProfileJson.of(camera)).profile());
+        assertEquals(camera, ProfileJson.camera("view", "again", ProfileJson.of(camera)));
         for (Lens lens : camera.lenses()) {
-            assertEquals(
-                    Optional.of(lens),
-                    ProfileJson.lens("again", ProfileJson.of(lens)).profile());
+            assertEquals(lens, ProfileJson.lens("again", ProfileJson.of(lens)));
         }
     }
 
@@ -143,8 +139,6 @@ class OwnEquipmentTest {
         assertEquals(4, Shipped.stock("bw400").stopsOverBox(new FilmSpeed(25)), 1e-9);
         assertEquals(Optional.empty(), DevelopmentWarnings.ratedTooLow(infrared, infrared.usualIndex(), 0));
         assertEquals(Optional.empty(), DevelopmentWarnings.pushMismatch(infrared, infrared.usualIndex(), 0));
-        assertEquals(
-                Optional.of(infrared),
-                ProfileJson.stock("ir400", "again", ProfileJson.of(infrared)).profile());
+        assertEquals(infrared, ProfileJson.stock("ir400", "again", ProfileJson.of(infrared)));
     }
 }

@@ -247,9 +247,7 @@ class ProfileReaderTest {
                 .profile()
                 .orElseThrow();
         assertEquals(read, stock.reciprocity().toString());
-        assertEquals(
-                Optional.of(stock),
-                ProfileJson.stock("bh", "again", ProfileJson.of(stock)).profile());
+        assertEquals(stock, ProfileJson.stock("bh", "again", ProfileJson.of(stock)));
     }
 
     /** A dial that goes on to minutes is written in seconds, the only form that a profile has. */
@@ -261,9 +259,7 @@ class ProfileReaderTest {
                 .profile()
                 .orElseThrow();
         assertEquals(0.02, own.circleOfConfusionMm());
-        assertEquals(
-                Optional.of(own),
-                ProfileJson.camera("box", "again", ProfileJson.of(own)).profile());
+        assertEquals(own, ProfileJson.camera("box", "again", ProfileJson.of(own)));
         assertEquals(
                 0.0288,
                 ProfileReader.camera("box", "box", text.replace("CIRCLE", ""))
@@ -287,9 +283,7 @@ class ProfileReaderTest {
                 .profile()
                 .orElseThrow();
         assertEquals("2min", camera.shutter().orElseThrow().longest().toString());
-        assertEquals(
-                Optional.of(camera),
-                ProfileJson.camera("box", "again", ProfileJson.of(camera)).profile());
+        assertEquals(camera, ProfileJson.camera("box", "again", ProfileJson.of(camera)));
     }
 
     /** Two focal lengths are a zoom; the lens reaches all between them. */
