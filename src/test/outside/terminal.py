@@ -101,6 +101,10 @@ def went_on(how):
     frame(2)
 
 
+if action == "no-java":
+    until("the end", lambda: status is not None)
+    print(json.dumps({"status": status, "modes": termios.tcgetattr(slave) == before, "after": written.decode("utf-8", "replace")}))
+    sys.exit()
 until("the screen", lambda: b"\x1b[?1049h" in written and b"645 reflex" in written)
 press(b"cam 35\r")
 press(b"load bw400\r")

@@ -14,6 +14,7 @@ import java.util.concurrent.TimeUnit;
 import takeup.console.Clock;
 import takeup.console.Console;
 import takeup.console.MonotonicClock;
+import takeup.console.TerminalMessages;
 import takeup.disk.FolderInUse;
 import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
@@ -29,7 +30,6 @@ import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 import takeup.message.Effect;
-import takeup.message.Key;
 import takeup.message.Message;
 import takeup.reviewing.ScansOnScreen;
 import takeup.screen.Screen;
@@ -197,20 +197,7 @@ final class ScreenCommand {
 
     private List<String> loop(Terminal terminal, DiskThread disk, Session first, Archive archive) {
         Session session = first;
-        terminal.listen(
-                key -> {
-                    messages.add(new Message.Pressed(
-                            key,
-                            now(),
-                            ticks(),
-                            terminal.cameAlone() ? Message.Arrival.ALONE : Message.Arrival.WITH_OTHERS));
-                    if (!mayLeave(key)) {
-                        terminal.next();
-                    }
-                },
-                () -> messages.add(new Message.Resized()),
-                () -> messages.add(new Message.Resized()),
-                why -> messages.add(new Message.Ended(why)));
+        terminal.listen(new TerminalMessages(terminal, messages, ticks));
         long wake = Long.MAX_VALUE;
         String theme = session.view().theme();
         DraftPace drafts = new DraftPace(ticks());
@@ -228,7 +215,7 @@ final class ScreenCommand {
             boolean isBeside = scans.isPresent() && scans.get().isOpen();
             if (isBeside && message instanceof Message.Pressed key) {
                 scans.get().press(key.key());
-                if (mayLeave(key.key())) {
+                if (TerminalMessages.mayLeave(key.key())) {
                     terminal.next();
                 }
                 continue;
@@ -264,7 +251,7 @@ final class ScreenCommand {
                     disk.ask(effect);
                 }
             }
-            if (message instanceof Message.Pressed pressed && mayLeave(pressed.key())) {
+            if (message instanceof Message.Pressed pressed && TerminalMessages.mayLeave(pressed.key())) {
                 terminal.next();
             }
         }
@@ -277,11 +264,6 @@ final class ScreenCommand {
         return front.isPresent()
                 ? front.get().render(session, size, pixels)
                 : Screen.render(session, size.columns(), size.rows(), pixels);
-    }
-
-    /** Whether it may end the program: the next key is read only then, since a read holds up the end by 300 ms. */
-    private static boolean mayLeave(Key key) {
-        return key.name() == Key.Name.ENTER || key.equals(Key.ctrl('c'));
     }
 
     private Message next(long milliseconds) {

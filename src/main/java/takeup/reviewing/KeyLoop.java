@@ -8,6 +8,7 @@ import takeup.message.Key;
 import takeup.options.GlobalOptions;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
+import takeup.terminal.TerminalListener;
 
 /**
  * The loop of a view that fills the terminal and takes one key at a time. Not for the shoot screen, which has a clock
@@ -33,18 +34,29 @@ final class KeyLoop {
         default void shown(S state, Runnable ready) {}
     }
 
+    private final class Told implements TerminalListener {
+        @Override
+        public void pressed(Key key) {
+            keys.add(Optional.of(key));
+        }
+
+        @Override
+        public void changed() {
+            keys.add(Optional.empty());
+        }
+
+        @Override
+        public void ended(String why) {
+            ended = true;
+            keys.add(Optional.empty());
+        }
+    }
+
     /** Shows the view until a key leaves it or the terminal ends. */
     <S> void run(GlobalOptions global, View<S> view, S first) throws NoTerminal {
         Theme theme = Theme.named(global.theme()).orElseThrow();
         try (Terminal terminal = Terminal.open(global.terminal(), theme)) {
-            terminal.listen(
-                    key -> keys.add(Optional.of(key)),
-                    () -> keys.add(Optional.empty()),
-                    () -> keys.add(Optional.empty()),
-                    why -> {
-                        ended = true;
-                        keys.add(Optional.empty());
-                    });
+            terminal.listen(new Told());
             Optional<S> state = Optional.of(first);
             Runnable ready = () -> keys.add(Optional.empty());
             boolean isFirst = true;

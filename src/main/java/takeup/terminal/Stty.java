@@ -4,12 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.lang.ProcessBuilder.Redirect;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import takeup.grid.Size;
 
 /**
  * The modes of the terminal, set and restored by {@code stty} (POSIX.1-2017, stty). One process sets them; a further
- * one restores them.
+ * one restores them. What they were the start script has read already, unless Java was started without it.
  */
 final class Stty {
     /**
@@ -23,34 +24,67 @@ final class Stty {
     private static final String TAKE =
             "[ -t 0 ] || exit 3; [ -t 1 ] || exit 4; stty -g >&2 && stty size >&2 && exec " + RAW;
 
+    /** A terminal that takes no more output can hold a helper for ever; two seconds are enough for any other. */
+    private static final int MOST_MILLIS = 2000;
+
     private static final String INSTEAD = ": takeup line reads lines from anywhere.";
 
     private final String saved;
     private Size knownSize;
+    /** Sets the modes beside everything else, since Java takes 20 ms to start a process; empty where they are set. */
+    private final Optional<Thread> setting;
 
     /**
      * No terminal at all: nothing is set and nothing restored. A process is started all the same, once, for the classes
      * that this loads.
      */
     static Stty none() {
-        run("exit 0", "");
-        return new Stty("", Size.USUAL);
+        return new Stty("", Size.USUAL, Optional.of(beside("true")));
     }
 
-    private Stty(String saved, Size first) {
+    private Stty(String saved, Size known, Optional<Thread> setting) {
         this.saved = saved;
-        this.knownSize = first;
+        this.knownSize = known;
+        this.setting = setting;
+    }
+
+    /**
+     * From the modes, as {@code stty -g} prints them, and the size, as the start script read them: the modes of the
+     * screen are set meanwhile. Empty for any other text.
+     */
+    static Optional<Stty> handedOver(String modesAndSize) {
+        int blank = modesAndSize.indexOf(' ');
+        if (blank < 0 || !areModes(modesAndSize.substring(0, blank))) {
+            return Optional.empty();
+        }
+        Size size = size(modesAndSize.substring(blank));
+        return Optional.of(new Stty(modesAndSize.substring(0, blank), size, Optional.of(beside(RAW))));
+    }
+
+    /** Numbers and names between colons: nothing that {@code stty} would take for anything but modes. */
+    static boolean areModes(String text) {
+        boolean hasColon = false;
+        for (int i = 0; i < text.length(); i++) {
+            char one = text.charAt(i);
+            boolean isWord =
+                    one >= '0' && one <= '9' || one >= 'a' && one <= 'z' || one >= 'A' && one <= 'Z' || one == '=';
+            if (!isWord && one != ':') {
+                return false;
+            }
+            hasColon |= one == ':';
+        }
+        return hasColon;
     }
 
     /** Remembers the modes and the size, and sets the modes of the screen. */
     static Stty take() throws NoTerminal {
         try {
-            Process helper = start(TAKE, "", Redirect.PIPE);
+            Process helper = start(Redirect.PIPE, "/bin/sh", "-c", TAKE);
             String answer = answer(helper.getErrorStream());
             int status = helper.waitFor();
             int line = answer.indexOf('\n');
             if (status == 0 && line > 0) {
-                return new Stty(answer.substring(0, line), size(answer.substring(line + 1)));
+                return new Stty(answer.substring(0, line), size(answer.substring(line + 1)), Optional.empty());
             }
             throw new NoTerminal(switch (status) {
                         case 3 -> "The screen needs a terminal, and the input is not one";
@@ -77,7 +111,7 @@ final class Stty {
             return Size.USUAL;
         }
         try {
-            Process helper = start("exec stty size >&2", "", Redirect.PIPE);
+            Process helper = start(Redirect.PIPE, "/bin/sh", "-c", "exec stty size >&2");
             Size size = size(answer(helper.getErrorStream()));
             end(helper);
             return size;
@@ -88,36 +122,54 @@ final class Stty {
 
     /** Sets the modes of the screen again, after the shell had the terminal. */
     void setRawModes() {
-        run("exec " + RAW, "");
+        run(RAW.split(" "));
     }
 
     /** Puts the modes back as they were found. */
     void restore() {
+        if (setting.isPresent()) {
+            try {
+                setting.get().join(MOST_MILLIS);
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
         if (!saved.isEmpty()) {
-            run("exec stty \"$1\"", saved);
+            run("stty", saved);
         }
     }
 
-    private static void run(String script, String argument) {
+    private static Thread beside(String command) {
+        Thread thread = new Thread("modes") {
+            @Override
+            public void run() {
+                Stty.run(command.split(" "));
+            }
+        };
+        thread.setDaemon(true);
+        thread.start();
+        return thread;
+    }
+
+    private static void run(String... command) {
         try {
-            end(start(script, argument, Redirect.DISCARD));
+            end(start(Redirect.DISCARD, command));
         } catch (IOException gone) {
             // Without a helper nothing can be set; the program goes on or ends as it was about to.
         }
     }
 
-    private static Process start(String script, String argument, Redirect errors) throws IOException {
-        return new ProcessBuilder("/bin/sh", "-c", script, "sh", argument)
+    private static Process start(Redirect errors, String... command) throws IOException {
+        return new ProcessBuilder(command)
                 .redirectInput(Redirect.INHERIT)
                 .redirectOutput(Redirect.INHERIT)
                 .redirectError(errors)
                 .start();
     }
 
-    /** A terminal that takes no more output can hold a helper for ever; two seconds are enough for any other. */
     private static void end(Process helper) {
         try {
-            if (!helper.waitFor(2, TimeUnit.SECONDS)) {
+            if (!helper.waitFor(MOST_MILLIS, TimeUnit.MILLISECONDS)) {
                 helper.destroyForcibly();
             }
         } catch (InterruptedException interrupted) {

@@ -1,7 +1,5 @@
 package takeup.terminal;
 
-import com.googlecode.lanterna.input.KeyDecodingProfile;
-import com.googlecode.lanterna.terminal.ansi.UnixLikeTerminal;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -9,22 +7,20 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.Semaphore;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
 import takeup.grid.CharacterSet;
 import takeup.grid.ColourDepth;
 import takeup.grid.Grid;
 import takeup.grid.PixelShape;
 import takeup.grid.Size;
 import takeup.grid.Theme;
-import takeup.message.Key;
 
 /**
  * The terminal that the program runs in: the whole of it while the program runs, and given back as it was found. Keys
  * come in one at a time, pictures go out as a {@link Grid}; what happens in between is kept in this class.
  *
- * <p>Lanterna's own terminal class is not used as it is: it starts seven processes, asks the terminal for its size and
+ * <p>Of Lanterna its decoder of keys is used, and not its terminal: that starts seven processes, asks for the size and
  * waits for an answer, reads no keys any more after Ctrl-Z, and takes unknown sequences for typed letters.
  */
 public final class Terminal implements AutoCloseable {
@@ -41,12 +37,14 @@ public final class Terminal implements AutoCloseable {
     private final Painter painter;
     private final boolean colourless;
     private final CharacterSet characterSet;
-    private final LanternaTerminal lanterna;
+    private final Thread givingBack = new GivingBack();
     private final EscapeFilter keys;
 
-    private final Semaphore permits = new Semaphore(0);
-    private final AtomicBoolean ended = new AtomicBoolean();
-    private volatile Consumer<String> onEnd = sentence -> {};
+    private final AtomicBoolean hasEnded = new AtomicBoolean();
+    /** Null until somebody listens. */
+    private volatile TerminalListener listener;
+
+    private volatile KeyThread keyThread;
     private volatile boolean sizeChanged = true;
     private volatile Size size = Size.USUAL;
     private final Object giveBackLock = new Object();
@@ -61,8 +59,9 @@ public final class Terminal implements AutoCloseable {
         characterSet = environment.characterSet();
         colourless = environment.depth() == ColourDepth.NONE;
         painter = new Painter(this.out, environment.depth(), characterSet, theme);
-        this.keys = new EscapeFilter(keys, TimedByteReader.Sleeper.THREAD);
-        lanterna = new LanternaTerminal();
+        this.keys = new EscapeFilter(keys, new RealTime());
+        Runtime.getRuntime().addShutdownHook(givingBack);
+        Signals.tell(this);
         this.out.write(bytes(ENTER));
     }
 
@@ -72,7 +71,8 @@ public final class Terminal implements AutoCloseable {
             throw new NoTerminal("The screen needs a terminal that can move its cursor, and TERM says "
                     + (environment.term().isEmpty() ? "nothing" : environment.term()) + ": takeup line does without.");
         }
-        Stty stty = Stty.take();
+        Optional<Stty> handedOver = Stty.handedOver(System.getProperty("takeup.terminal", ""));
+        Stty stty = handedOver.isPresent() ? handedOver.get() : Stty.take();
         try {
             return new Terminal(
                     stty,
@@ -92,41 +92,11 @@ public final class Terminal implements AutoCloseable {
         return new Terminal(Stty.none(), keys, OutputStream.nullOutputStream(), environment, theme);
     }
 
-    /**
-     * Starts listening. One key is handed over, on a thread of its own, and the next is read only after
-     * {@link #next()}: so no thread waits in a read when the program ends, which would hold up the end by 300 ms. After
-     * {@code resized} and {@code continued} (the program was stopped and goes on) ask {@link #size()} and show a
-     * picture; it is drawn whole. {@code ended} comes once, when the terminal is gone.
-     */
-    public void listen(Consumer<Key> pressed, Runnable resized, Runnable continued, Consumer<String> ended) {
-        onEnd = ended;
-        Signals.on("WINCH", () -> {
-            sizeChanged = true;
-            painter.forget();
-            resized.run();
-        });
-        Signals.on("CONT", () -> {
-            resume();
-            continued.run();
-        });
-        Thread thread = new Thread(() -> listen(pressed), "keys");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    private void listen(Consumer<Key> pressed) {
-        Keyboard keyboard = new Keyboard(lanterna.getInputDecoder(), TimedByteReader.Sleeper.THREAD);
-        try {
-            for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
-                pressed.accept(key);
-                permits.acquire();
-            }
-            end();
-        } catch (IOException gone) {
-            end();
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-        }
+    /** Starts listening, and tells this listener from now on. */
+    public void listen(TerminalListener told) {
+        listener = told;
+        keyThread = new KeyThread(keys, told, this);
+        keyThread.start();
     }
 
     /** Whether the key that was handed over last came alone; asked on the thread that hands it over. */
@@ -136,17 +106,27 @@ public final class Terminal implements AutoCloseable {
 
     /** The key was taken: the next one may come. Ask for it at once, unless the program is about to end. */
     public void next() {
-        permits.release();
+        keyThread.next();
     }
 
-    private void end() {
-        if (!ended.getAndSet(true)) {
-            onEnd.accept("the terminal was closed");
+    /** No key can come any more, or no picture be shown. */
+    void end() {
+        if (!hasEnded.getAndSet(true) && listener != null) {
+            listener.ended("the terminal was closed");
+        }
+    }
+
+    /** Another size: the next picture is drawn whole. */
+    void resized() {
+        sizeChanged = true;
+        painter.forget();
+        if (listener != null) {
+            listener.changed();
         }
     }
 
     /** After a stop: the shell has changed the modes and written on the screen in the meantime. */
-    private void resume() {
+    void continued() {
         synchronized (giveBackLock) {
             if (isGivenBack) {
                 return;
@@ -158,8 +138,7 @@ public final class Terminal implements AutoCloseable {
         } catch (IOException gone) {
             end();
         }
-        sizeChanged = true;
-        painter.forget();
+        resized();
     }
 
     /** Columns and rows as they are now; 80x24 where the terminal does not say. */
@@ -229,10 +208,11 @@ public final class Terminal implements AutoCloseable {
     /** Gives the terminal back: main screen, cursor, modes as they were found. Once is enough, twice does no harm. */
     @Override
     public void close() {
+        giveBack(); // another thread may be giving it back: this waits for it
         try {
-            lanterna.close();
-        } catch (IOException | IllegalStateException ending) {
-            giveBack(); // the program is ending anyway, and another thread may be giving the terminal back: wait for it
+            Runtime.getRuntime().removeShutdownHook(givingBack);
+        } catch (IllegalStateException ending) {
+            // the program is ending anyway
         }
     }
 
@@ -260,40 +240,15 @@ public final class Terminal implements AutoCloseable {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
-    /**
-     * What is used of Lanterna: its decoder of keys, and its hook that gives the terminal back when the program is told
-     * to end.
-     */
-    private final class LanternaTerminal extends UnixLikeTerminal {
-        LanternaTerminal() throws IOException {
-            super(keys, out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
+    /** Gives the terminal back when the program is told to end. */
+    private final class GivingBack extends Thread {
+        GivingBack() {
+            super("terminal given back");
         }
 
         @Override
-        protected KeyDecodingProfile getDefaultKeyDecodingProfile() {
-            return Keyboard::patterns;
-        }
-
-        @Override
-        protected void restoreTerminalSettings() {
+        public void run() {
             giveBack();
         }
-
-        // Stty does all this with one process instead of five, and nobody asks Lanterna for the size.
-
-        @Override
-        protected void saveTerminalSettings() {}
-
-        @Override
-        protected void canonicalMode(boolean enabled) {}
-
-        @Override
-        protected void keyEchoEnabled(boolean enabled) {}
-
-        @Override
-        protected void keyStrokeSignalsEnabled(boolean enabled) {}
-
-        @Override
-        protected void registerTerminalResizeListener(Runnable onResize) {}
     }
 }

@@ -3,7 +3,6 @@ package takeup.terminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InterruptedIOException;
-import java.util.concurrent.TimeUnit;
 
 /**
  * Reads the bytes that a terminal sends, with a time limit: it waits so many milliseconds for the next one and no
@@ -12,13 +11,6 @@ import java.util.concurrent.TimeUnit;
 final class TimedByteReader {
     /** How to let time pass; tests have their own. */
     interface Sleeper {
-        /** The one that lets it pass in truth. */
-        Sleeper THREAD = millis -> {
-            long begun = System.nanoTime();
-            Thread.sleep(millis);
-            return (int) TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun);
-        };
-
         /** Lets so many milliseconds pass; on a busy machine more do: how many did. */
         int millis(int millis) throws InterruptedException;
     }

@@ -166,4 +166,13 @@ class LaunchTest {
         assertTrue(told.contains("-XX:+UseSerialGC"), told.toString());
         assertEquals(List.of("--data", "a day", "scans", "R0007"), told.subList(told.size() - 4, told.size()));
     }
+
+    /** A pipe has neither modes nor a size; what is handed over is that of a terminal alone. */
+    @Test
+    void whereThereIsNoTerminalNothingOfItIsHandedOver() throws IOException {
+        for (List<String> words : List.of(List.<String>of(), List.of("--data", "day"), List.of("line"))) {
+            List<String> told = told(words.toArray(String[]::new));
+            assertFalse(told.stream().anyMatch(it -> it.startsWith("-Dtakeup.terminal")), told.toString());
+        }
+    }
 }

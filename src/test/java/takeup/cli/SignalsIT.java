@@ -42,7 +42,8 @@ class SignalsIT {
         Outside.needs("python3");
         withoutAClass(scratch.resolve("broken"));
         ExecutorService few = Executors.newFixedThreadPool(4);
-        for (String action : List.of("quit", "ctrl-c", "TERM", "HUP", "INT", "gone", "error", "STOP", "TSTP", "keys")) {
+        for (String action :
+                List.of("quit", "ctrl-c", "TERM", "HUP", "INT", "gone", "error", "STOP", "TSTP", "keys", "no-java")) {
             Path home = action.equals("error") ? scratch.resolve("broken") : HOME;
             RUNS.put(
                     action,
@@ -50,7 +51,7 @@ class SignalsIT {
                             () -> Installed.run(
                                     Installed.process(
                                             scratch,
-                                            Map.of(),
+                                            action.equals("no-java") ? Map.of("JAVA_TOOL_OPTIONS", "-Xmx1k") : Map.of(),
                                             List.of(
                                                     "python3",
                                                     Path.of("src/test/outside/terminal.py")
@@ -168,6 +169,14 @@ class SignalsIT {
         assertEquals(0, number(ended, "status"), ended.toString());
         assertEquals(2, number(ended, "frames"));
         givenBack(ended);
+    }
+
+    /** The start script has looked at the terminal already, and changed nothing. */
+    @Test
+    void aJavaThatDoesNotStartLeavesTheTerminalAsItWas() throws JsonText.NotJson {
+        Json.Obj ended = ended("no-java");
+        assertEquals(1, number(ended, "status"), ended.toString());
+        assertEquals("true", word(ended, "modes"), ended.toString());
     }
 
     @Test

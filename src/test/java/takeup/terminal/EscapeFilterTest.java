@@ -188,7 +188,7 @@ class EscapeFilterTest {
         SlowLine line = new SlowLine(script);
         InputDecoder decoder =
                 new InputDecoder(new InputStreamReader(new EscapeFilter(line, line::pass), StandardCharsets.UTF_8));
-        decoder.addProfile(Keyboard::patterns);
+        decoder.addProfile(new KeyPatterns());
         Keyboard keyboard = new Keyboard(decoder, line::pass);
         List<Key> keys = new ArrayList<>();
         try {

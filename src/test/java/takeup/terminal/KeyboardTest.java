@@ -132,7 +132,7 @@ class KeyboardTest {
 
     private static List<Key> keys(String sent) {
         InputDecoder decoder = new InputDecoder(new StringReader(sent));
-        decoder.addProfile(Keyboard::patterns);
+        decoder.addProfile(new KeyPatterns());
         Keyboard keyboard = new Keyboard(decoder, millis -> millis);
         List<Key> keys = new ArrayList<>();
         try {

@@ -3,6 +3,7 @@ package takeup.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,5 +66,26 @@ class TerminalEnvironmentTest {
     @CsvSource({"24 80, 80, 24", "'40 132\n', 132, 40", "0 0, 80, 24", "'', 80, 24", "no tty, 80, 24"})
     void aTerminalThatDoesNotTellItsSizeIsTakenFor80By24(String answer, int columns, int rows) {
         assertEquals(new Size(columns, rows), Stty.size(answer));
+    }
+
+    /** As stty -g of GNU coreutils 9.1 and of FreeBSD 14 print them; anything else might be read as an option. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "4500:5:bf:8a3b:3:1c:7f:15:4:0:1:0:11:13:1a:0:12:f:17:16:0:0, true",
+        "gfmt1:cflag=4b00:iflag=6b02:lflag=200005cf:oflag=3:discard=f, true",
+        "-F/dev/tty1:, false",
+        "1:2 sane, false",
+        "sane, false",
+        "'', false"
+    })
+    void whatIsHandedOverAsModesIsModesAndNothingElse(String text, boolean areModes) {
+        assertEquals(areModes, Stty.areModes(text));
+    }
+
+    @Test
+    void whatIsNoModesIsAskedOfTheTerminalItself() {
+        assertEquals(Optional.empty(), Stty.handedOver(""));
+        assertEquals(Optional.empty(), Stty.handedOver("sane 24 80"));
+        assertEquals(Optional.empty(), Stty.handedOver("4500:5"));
     }
 }
