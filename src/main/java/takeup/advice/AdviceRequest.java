@@ -20,6 +20,7 @@ import takeup.kit.Shutter;
 import takeup.kit.Stock;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
+import takeup.roll.Film;
 import takeup.roll.Setting;
 
 /**
@@ -45,16 +46,19 @@ public record AdviceRequest(
         Optional<FlashLight> flash) {
     /** What an advice is asked for now; empty without a film. */
     public static Optional<AdviceRequest> inHand(ShootState s) {
-        return s.rollInHand()
-                .map(it -> new AdviceRequest(
-                        s.cameraInHand(),
-                        s.inHand().setting(),
-                        s.inHand().hold(),
-                        Optional.of(it.film().stock()),
-                        it.film().index(),
-                        it.film().development().pushStops(),
-                        s.meterInHand(),
-                        s.day().flash()));
+        if (s.rollInHand().isEmpty()) {
+            return Optional.empty();
+        }
+        Film film = s.rollInHand().get().film();
+        return Optional.of(new AdviceRequest(
+                s.cameraInHand(),
+                s.inHand().setting(),
+                s.inHand().hold(),
+                Optional.of(film.stock()),
+                film.index(),
+                film.development().pushStops(),
+                s.meterInHand(),
+                s.day().flash()));
     }
 
     /** The dial that times are set on: that of the body, or of a lens with a shutter of its own. */
@@ -79,7 +83,7 @@ public record AdviceRequest(
                 setting.filterStops(),
                 setting.extensionStops(),
                 setting.biasStops(),
-                stock.map(Stock::reciprocity).orElseGet(() -> new Reciprocity.None(OptionalDouble.empty())));
+                stock.isPresent() ? stock.get().reciprocity() : new Reciprocity.None(OptionalDouble.empty()));
     }
 
     /**
@@ -105,14 +109,16 @@ public record AdviceRequest(
         if (camera.isEmpty()) {
             return Suggestions.NONE;
         }
+        Optional<Suggestions.PairInHand> inHand = setting.aperture().isPresent()
+                ? Optional.of(new Suggestions.PairInHand(setting.aperture().get(), setting.time()))
+                : Optional.empty();
         return Suggestions.of(new Suggestions.Request(
                 camera.get(),
                 new Suggestions.LensInUse(setting.lens(), setting.focalMm(), setting.distanceM()),
                 new Suggestions.FilmInUse(stock, pushStops),
                 path(),
                 light(light),
-                new Suggestions.Wishes(
-                        hold, setting.aperture().map(it -> new Suggestions.PairInHand(it, setting.time())), shown),
+                new Suggestions.Wishes(hold, inHand, shown),
                 new Suggestions.Support(setting.flash(), setting.tripod())));
     }
 

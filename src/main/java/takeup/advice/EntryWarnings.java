@@ -25,24 +25,26 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
 
     /** What holds after a line and did not before it. */
     public static EntryWarnings begunBetween(ShootState before, ShootState after, OffsetDateTime now) {
-        boolean wasEmpty = before.rollInHand().isEmpty() && before.placeInHand().equals(after.placeInHand());
+        Optional<CameraPlace> place = after.placeInHand();
+        boolean wasEmpty = before.rollInHand().isEmpty() && before.placeInHand().equals(place);
+        boolean isEmpty = after.rollInHand().isEmpty()
+                && place.isPresent()
+                && after.unreadableIn(place.get()).isEmpty();
+        Optional<MeterSpeed> speed = meterSpeed(before).isPresent() ? Optional.empty() : meterSpeed(after);
         return new EntryWarnings(
-                after.placeInHand()
-                        .filter(it -> after.rollInHand().isEmpty()
-                                && !wasEmpty
-                                && after.unreadableIn(it).isEmpty()),
-                meterSpeed(before).isPresent()
-                        ? Optional.empty()
-                        : meterSpeed(after).filter(it -> !wasWarned(it.light(), before, now)));
+                isEmpty && !wasEmpty ? place : Optional.empty(),
+                speed.isPresent() && wasWarned(speed.get().light(), before, now) ? Optional.empty() : speed);
     }
 
     /** The meter at another speed than the roll in hand is rated at. */
     public static Optional<MeterSpeed> meterSpeed(ShootState s) {
-        return s.rollInHand()
-                .flatMap(roll -> s.day()
-                        .light()
-                        .flatMap(it -> meterSpeed(it, roll))
-                        .filter(it -> !wasReadFor(roll, it.light(), s)));
+        Optional<Roll> roll = s.rollInHand();
+        Optional<Light> light = s.day().light();
+        if (roll.isEmpty() || light.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<MeterSpeed> other = meterSpeed(light.get(), roll.get());
+        return other.isPresent() && wasReadFor(roll.get(), light.get(), s) ? Optional.empty() : other;
     }
 
     /** A reading at another speed than a roll's; a digital camera's own meter may be at any. */

@@ -40,9 +40,12 @@ public final class ExposureInHand {
             return Optional.empty();
         }
         Camera camera = state.cameraInHand().get().withLens(setting.lens());
-        return ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens())
-                .or(() -> setting.time().filter(it -> setting.flash()).flatMap(it -> ExposureWarnings.sync(it, camera)))
-                .or(() -> latitude(state));
+        Optional<Warning> fault =
+                ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens());
+        if (fault.isEmpty() && setting.flash() && setting.time().isPresent()) {
+            fault = ExposureWarnings.sync(setting.time().get(), camera);
+        }
+        return fault.isPresent() ? fault : latitude(state);
     }
 
     private static Optional<Warning> latitude(ShootState state) {
@@ -67,8 +70,8 @@ public final class ExposureInHand {
 
     /** What the setting would make of a frame that is still open, with what is on it by now; empty without one. */
     public static OptionalDouble withFrame(ShootState s) {
-        Optional<Roll> roll = s.rollInHand().filter(Roll::doubleAwaited);
-        return roll.isEmpty()
+        Optional<Roll> roll = s.rollInHand();
+        return roll.isEmpty() || !roll.get().doubleAwaited()
                 ? OptionalDouble.empty()
                 : ExposureResult.soFarAnd(
                                 roll.get(),
@@ -95,23 +98,23 @@ public final class ExposureInHand {
         }
         double metered = path(s).metered(
                         s.day().light().get().ev100(), setting.aperture().get());
-        return Optional.of(new LongExposure(
-                        metered, s.rollInHand().get().film().stock().reciprocity()))
-                .filter(LongExposure::isNeeded);
+        LongExposure exposure =
+                new LongExposure(metered, s.rollInHand().get().film().stock().reciprocity());
+        return exposure.isNeeded() ? Optional.of(exposure) : Optional.empty();
     }
 
     /** Whether the time in hand is too long for the hand, no tripod is there, and nobody silenced that. */
     public static Optional<Warning> handHeld(ShootState s) {
         Setting setting = s.inHand().setting();
         boolean isSilenced = s.day().silenced().contains(Warning.Code.HAND_HELD);
-        if (isSilenced
-                || setting.tripod()
-                || setting.time().isEmpty()
-                || s.rollInHand().isEmpty()) {
-            return Optional.empty();
-        }
-        return s.cameraInHand()
-                .flatMap(it -> ExposureWarnings.handHeld(setting.time().get(), it, setting.focalMm()));
+        Optional<Camera> camera = s.cameraInHand();
+        return isSilenced
+                        || setting.tripod()
+                        || setting.time().isEmpty()
+                        || s.rollInHand().isEmpty()
+                        || camera.isEmpty()
+                ? Optional.empty()
+                : ExposureWarnings.handHeld(setting.time().get(), camera.get(), setting.focalMm());
     }
 
     private static LightPath path(ShootState s) {

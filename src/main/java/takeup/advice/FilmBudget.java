@@ -4,12 +4,13 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import takeup.day.CameraPlace;
 import takeup.day.Day;
 import takeup.day.FilmLot;
 import takeup.day.KeyMoment;
-import takeup.day.ShootInfo;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
@@ -36,17 +37,21 @@ public record FilmBudget(
     /** What is there for the shoot that is open, or for today. */
     public static FilmBudget of(ShootState s, OffsetDateTime now) {
         Day day = s.day();
-        LocalDate date = day.shoot()
-                .map(ShootInfo::date)
-                .filter(it -> it.isAfter(now.toLocalDate()))
-                .orElse(now.toLocalDate());
+        LocalDate date = now.toLocalDate();
+        if (day.shoot().isPresent() && day.shoot().get().date().isAfter(date)) {
+            date = day.shoot().get().date();
+        }
         int wanted = 0;
         Set<Camera> cameras = new LinkedHashSet<>();
         for (KeyMoment moment : day.plan().ahead(now.toLocalDateTime(), date)) {
             wanted += moment.wants();
-            moment.camera().flatMap(s::camera).ifPresent(cameras::add);
+            if (moment.camera().isPresent()) {
+                add(s.camera(moment.camera().get()), cameras);
+            }
         }
-        s.placesInUse().forEach(it -> s.camera(it.camera()).ifPresent(cameras::add));
+        for (CameraPlace place : s.placesInUse()) {
+            add(s.camera(place.camera()), cameras);
+        }
         int left = 0;
         for (Roll roll : s.openRolls()) {
             left += Math.max(0, roll.framesLeft());
@@ -63,11 +68,21 @@ public record FilmBudget(
         return new FilmBudget(wanted, left, rolls, frames, others, day.bag().kept());
     }
 
+    private static void add(Optional<Camera> camera, Set<Camera> into) {
+        if (camera.isPresent()) {
+            into.add(camera.get());
+        }
+    }
+
     private static OptionalInt framesOn(FilmSize size, Set<Camera> cameras) {
-        return cameras.stream()
-                .filter(it -> it.frames().containsKey(size))
-                .mapToInt(it -> it.frames().get(size))
-                .min();
+        OptionalInt fewest = OptionalInt.empty();
+        for (Camera camera : cameras) {
+            Integer frames = camera.frames().get(size);
+            if (frames != null && (fewest.isEmpty() || frames < fewest.getAsInt())) {
+                fewest = OptionalInt.of(frames);
+            }
+        }
+        return fewest;
     }
 
     /** How many more frames there are than wanted; negative where some are missing. */

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import takeup.history.History;
+import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.history.UndoHistory;
@@ -25,13 +26,20 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
 
     /** The look that is asked for now; empty if none is. */
     public static Optional<LoadChecks> of(ShootState s) {
-        return s.rollInHand()
-                .flatMap(roll -> lastChange(s.history())
-                        .flatMap(step -> step.entries().stream()
-                                .filter(it -> it.isOn(roll.id()))
-                                .flatMap(it -> it.as(RollEvent.class).flatMap(event -> next(event, roll, s)).stream())
-                                .findFirst()
-                                .map(it -> new LoadChecks(roll, it))));
+        Optional<Roll> roll = s.rollInHand();
+        Optional<JournalStep> step = roll.isPresent() ? lastChange(s.history()) : Optional.empty();
+        if (step.isEmpty()) {
+            return Optional.empty();
+        }
+        for (JournalEntry entry : step.get().entries()) {
+            if (entry instanceof JournalEntry.OnRoll on && on.isOn(roll.get().id())) {
+                Optional<LoadCheck.What> next = next(on.event(), roll.get(), s);
+                if (next.isPresent()) {
+                    return Optional.of(new LoadChecks(roll.get(), next.get()));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether a look was answered with no within the last second. */
@@ -45,9 +53,12 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
 
     /** The last line that changed anything and was not taken back: an answer that was undone is asked for again. */
     private static Optional<JournalStep> lastChange(History history) {
-        return history.newest()
-                .filter(JournalStep::isUndoable)
-                .or(() -> new UndoHistory(history).undo().flatMap(history::step));
+        Optional<JournalStep> newest = history.newest();
+        if (newest.isEmpty() || newest.get().isUndoable()) {
+            return newest;
+        }
+        Optional<Long> standing = new UndoHistory(history).undo();
+        return standing.isPresent() ? history.step(standing.get()) : Optional.empty();
     }
 
     /** Whether the roll has gone on so far past its end that the film may be standing still. */

@@ -66,13 +66,14 @@ public record NextMoment(
 
     /** The moment to be ready for, if one is planned for today. */
     public static Optional<NextMoment> of(ShootState s, OffsetDateTime now) {
-        return s.day().plan().next(now.toLocalDateTime()).map(it -> of(it, s, now));
+        Optional<KeyMoment> next = s.day().plan().next(now.toLocalDateTime());
+        return next.isPresent() ? Optional.of(of(next.get(), s, now)) : Optional.empty();
     }
 
     private static NextMoment of(KeyMoment moment, ShootState s, OffsetDateTime now) {
         long minutes = moment.minutesFrom(now.toLocalDateTime());
         Optional<CameraPlace> place = place(moment, s);
-        Optional<Roll> roll = place.flatMap(s::rollIn);
+        Optional<Roll> roll = place.isPresent() ? s.rollIn(place.get()) : Optional.empty();
         NextMoment plain = new NextMoment(moment, minutes, place, roll, Advice.NOTHING, Means.NONE);
         if (place.isEmpty() || minutes > LEAD || minutes <= 0) {
             return plain;
@@ -183,7 +184,7 @@ public record NextMoment(
 
     /** Frames left on the roll that is in; -1 where no film is in. */
     public int left() {
-        return roll.map(it -> Math.max(0, it.framesLeft())).orElse(-1);
+        return roll.isPresent() ? Math.max(0, roll.get().framesLeft()) : -1;
     }
 
     /** How many frames are left beyond those that the moment wants. */

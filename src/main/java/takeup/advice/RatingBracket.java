@@ -16,6 +16,7 @@ import takeup.kit.Lens;
 import takeup.review.RatingTest;
 import takeup.roll.Condition;
 import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
 import takeup.roll.NoteEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
@@ -93,12 +94,13 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
      * between.
      */
     public static Optional<NextCard> inHand(ShootState s) {
-        Optional<Roll> roll = s.rollInHand().filter(it -> isBegun(s, it));
+        Optional<Roll> roll = s.rollInHand();
         Setting setting = s.inHand().setting();
         if (roll.isEmpty()
                 || s.cameraInHand().isEmpty()
                 || s.day().light().isEmpty()
                 || setting.flash()
+                || !isBegun(s, roll.get())
                 || !isPutInHand(s, roll.get())) {
             return Optional.empty();
         }
@@ -113,15 +115,25 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
      * its cards. A condition that was typed in the same words begins none.
      */
     public static boolean isBegun(ShootState s, Roll roll) {
-        return roll.frames().stream()
-                        .anyMatch(it -> it.note()
-                                .filter(note -> note.startsWith(RatingTest.NOTE))
-                                .isPresent())
-                // Most rolls carry no such condition, and then a long day is not gone through at each frame.
-                || roll.conditions().stream().anyMatch(RatingBracket::isOrder)
-                        && s.history()
-                                .standingNewestFirst()
-                                .anyMatch(it -> it.has(CameraEvent.CameraSetupChanged.class) && tellsLab(it, roll));
+        for (Frame frame : roll.frames()) {
+            if (frame.note().isPresent() && frame.note().get().startsWith(RatingTest.NOTE)) {
+                return true;
+            }
+        }
+        // Most rolls carry no such condition, and then a long day is not gone through at each frame.
+        return isOrdered(roll)
+                && s.history()
+                        .standingNewestFirst()
+                        .anyMatch(it -> it.has(CameraEvent.CameraSetupChanged.class) && tellsLab(it, roll));
+    }
+
+    private static boolean isOrdered(Roll roll) {
+        for (Condition condition : roll.conditions()) {
+            if (isOrder(condition)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean tellsLab(JournalStep step, Roll roll) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.day.Day;
+import takeup.day.FilmLot;
 import takeup.exposure.Light;
 import takeup.history.ClockShiftDetector;
 import takeup.history.ShootState;
@@ -26,21 +27,26 @@ public final class StandingWarnings {
         if (s.placeInHand().isPresent() && s.rollInHand().isEmpty()) {
             codes.add(Warning.Code.NO_FILM);
         }
-        s.rollInHand().ifPresent(it -> ofRoll(it, s.kit(), codes));
-        s.day().light().ifPresentOrElse(it -> ofLight(it, s, now, codes), () -> {
-            boolean isAutomatic = s.cameraInHand().map(Camera::isAutomatic).orElse(true);
-            boolean isFlashRead =
-                    s.inHand().setting().flash() && s.day().flash().isPresent();
-            if (s.rollInHand().isPresent() && !isAutomatic && !isFlashRead) {
-                codes.add(Warning.Code.NO_LIGHT);
-            }
-        });
+        if (s.rollInHand().isPresent()) {
+            ofRoll(s.rollInHand().get(), s.kit(), codes);
+        }
+        if (s.day().light().isPresent()) {
+            ofLight(s.day().light().get(), s, now, codes);
+        } else if (isLightMissing(s)) {
+            codes.add(Warning.Code.NO_LIGHT);
+        }
         if (ClockShiftDetector.isNoted(s.history())) {
             codes.add(Warning.Code.CLOCK);
         }
         ofPlan(s, now, codes);
         codes.removeAll(s.day().silenced());
         return codes;
+    }
+
+    private static boolean isLightMissing(ShootState s) {
+        Optional<Camera> camera = s.cameraInHand();
+        boolean isFlashRead = s.inHand().setting().flash() && s.day().flash().isPresent();
+        return s.rollInHand().isPresent() && camera.isPresent() && !camera.get().isAutomatic() && !isFlashRead;
     }
 
     private static void ofRoll(Roll roll, Kit kit, List<Warning.Code> codes) {
@@ -58,7 +64,9 @@ public final class StandingWarnings {
         if (EntryWarnings.meterSpeed(s).isPresent()) {
             codes.add(Warning.Code.METER_SPEED);
         }
-        Optional<Stock> stock = s.rollInHand().map(it -> it.film().stock());
+        Optional<Stock> stock = s.rollInHand().isPresent()
+                ? Optional.of(s.rollInHand().get().film().stock())
+                : Optional.empty();
         if (ExposureWarnings.span(light.spanStops(), stock).isPresent()) {
             codes.add(Warning.Code.SPAN);
         }
@@ -75,16 +83,16 @@ public final class StandingWarnings {
 
     private static void ofPlan(ShootState s, OffsetDateTime now, List<Warning.Code> codes) {
         Day day = s.day();
-        if (s.rollInHand()
-                .map(it -> day.bag().loaded().get(it.id()))
-                .filter(it -> it.isExpired(now.toLocalDate()))
-                .isPresent()) {
+        Optional<Roll> roll = s.rollInHand();
+        FilmLot lot = roll.isPresent() ? day.bag().loaded().get(roll.get().id()) : null;
+        if (lot != null && lot.isExpired(now.toLocalDate())) {
             codes.add(Warning.Code.EXPIRED);
         }
         if (day.plan().moments().isEmpty()) {
             return;
         }
-        if (NextMoment.of(s, now).filter(NextMoment::isUrgent).isPresent()) {
+        Optional<NextMoment> next = NextMoment.of(s, now);
+        if (next.isPresent() && next.get().isUrgent()) {
             codes.add(Warning.Code.MOMENT);
         }
         if (FilmBudget.of(s, now).isShort()) {

@@ -6,6 +6,7 @@ import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.history.UndoHistory;
 import takeup.report.StaysOn;
+import takeup.roll.RollId;
 
 /** What a word of the prompt needs before it can do anything. */
 public enum Need {
@@ -89,24 +90,24 @@ public enum Need {
     }
 
     private static Optional<String> film(ShootState s) {
-        return camera(s)
-                .or(() -> when(
-                        s.rollInHand().isEmpty(),
-                        s.placeInHand()
-                                .map(it -> noFilm(s, it))
-                                .orElse("no film in any camera: load a stock first (load cn400)")));
+        Optional<String> camera = camera(s);
+        return camera.isPresent() || s.rollInHand().isPresent()
+                ? camera
+                : Optional.of(noFilm(s, s.placeInHand().orElseThrow()));
     }
 
     /** Why a place takes no frame. */
     static String noFilm(ShootState s, CameraPlace place) {
-        return s.unreadableIn(place)
-                .map(it -> it + " cannot be read, and may be in " + place + ": takeup check says why; load asks first")
-                .orElse("no film in " + place + ": load a stock first (load cn400)");
+        Optional<RollId> unread = s.unreadableIn(place);
+        return unread.isPresent()
+                ? unread.get() + " cannot be read, and may be in " + place + ": takeup check says why; load asks first"
+                : "no film in " + place + ": load a stock first (load cn400)";
     }
 
     private static Optional<String> frame(ShootState s) {
-        return film(s).or(() -> s.rollInHand()
-                .filter(it -> it.frames().isEmpty())
-                .map(it -> "no frame on " + it.id() + " yet: Space logs one"));
+        Optional<String> film = film(s);
+        return film.isPresent() || !s.rollInHand().orElseThrow().frames().isEmpty()
+                ? film
+                : Optional.of("no frame on " + s.rollInHand().get().id() + " yet: Space logs one");
     }
 }

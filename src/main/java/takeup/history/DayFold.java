@@ -59,7 +59,11 @@ final class DayFold {
             return step;
         }
         History before = history.before(step);
-        if (before.steps().stream().noneMatch(it -> undone.contains(it.step()))) {
+        boolean isAnyUndone = false;
+        for (JournalStep one : before.steps()) {
+            isAnyUndone |= undone.contains(one.step());
+        }
+        if (!isAnyUndone) {
             return step;
         }
         Set<Long> undoneThen = before.undone();

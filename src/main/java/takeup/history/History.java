@@ -117,7 +117,13 @@ public record History(List<JournalStep> steps) {
 
     /** The steps before one of them. */
     public History before(JournalStep step) {
-        return only(it -> it.step() < step.step());
+        List<JournalStep> earlier = new ArrayList<>();
+        for (JournalStep one : steps) {
+            if (one.step() < step.step()) {
+                earlier.add(one);
+            }
+        }
+        return new History(earlier);
     }
 
     /** The steps that stand: those that were taken back left out. */

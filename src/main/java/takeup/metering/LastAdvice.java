@@ -32,7 +32,10 @@ public final class LastAdvice {
     public Optional<MeteredPair> shownByMeter(ShootState asked) {
         look(asked);
         if (!isReadAgain) {
-            shown = state.day().light().flatMap(it -> ReadingCommand.shown(it, state, it.at()));
+            Optional<Light> light = state.day().light();
+            shown = light.isPresent()
+                    ? ReadingCommand.shown(light.get(), state, light.get().at())
+                    : Optional.empty();
             isReadAgain = true;
         }
         return shown;
@@ -48,12 +51,13 @@ public final class LastAdvice {
 
     private Optional<Suggestions> workedOut() {
         Optional<Light> light = state.day().light();
-        Optional<Suggestions> all =
-                light.flatMap(it -> AdviceRequest.inHand(state).map(asked -> asked.advice(it)));
+        Optional<AdviceRequest> asked = AdviceRequest.inHand(state);
+        if (light.isEmpty() || asked.isEmpty()) {
+            return Optional.empty();
+        }
+        Suggestions all = asked.get().advice(light.get());
         // The line of the reading is read again only where a row could be left out.
-        return all.filter(Suggestions::hasImpossible).isPresent()
-                ? all.map(it -> it.withoutImpossible(shownByMeter(state)))
-                : all;
+        return Optional.of(all.hasImpossible() ? all.withoutImpossible(shownByMeter(state)) : all);
     }
 
     @Override

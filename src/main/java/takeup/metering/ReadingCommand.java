@@ -25,6 +25,7 @@ import takeup.prompt.Sky;
 import takeup.prompt.Tokens;
 import takeup.report.LightText;
 import takeup.report.StatusJson;
+import takeup.roll.Roll;
 
 /** {@code m 5.6 125}: a light reading. */
 public final class ReadingCommand implements Command {
@@ -116,16 +117,17 @@ public final class ReadingCommand implements Command {
     static Optional<MeteredPair> shown(Light light, ShootState state, OffsetDateTime now) {
         try {
             List<String> words = Tokens.of(light.typed()).words();
+            Optional<Roll> roll = state.rollInHand();
             Reading again = ReadingParser.read(
                     light.typed(),
                     words.subList(1, words.size()),
                     state.meterInHand(),
                     state.day().preset(),
-                    state.rollInHand().map(it -> it.film().index()),
+                    roll.isPresent() ? Optional.of(roll.get().film().index()) : Optional.empty(),
                     now);
-            return again.light()
-                    .filter(it -> it.ev100().stops() == light.ev100().stops())
-                    .flatMap(it -> again.shown());
+            boolean isSame = again.light().isPresent()
+                    && again.light().get().ev100().stops() == light.ev100().stops();
+            return isSame ? again.shown() : Optional.empty();
         } catch (CommandRejected e) {
             return Optional.empty();
         }

@@ -28,9 +28,7 @@ public record MeterMarks(Scale step, boolean tenths) {
             return Optional.empty();
         }
         if (token.tenths() >= 0) {
-            return step.aperture(token.value())
-                    .or(() -> Scale.anyMark(token.value()))
-                    .map(it -> it.plusTenths(token.tenths()));
+            return past(mark(token.value()), token.tenths());
         }
         double whole = Math.floor(token.value());
         if (tenths
@@ -46,11 +44,20 @@ public record MeterMarks(Scale step, boolean tenths) {
                     || whole == 22
                     || whole == 32;
             if (mark && Math.abs(past - Math.rint(past)) < 1e-6) {
-                return Scale.FULL.aperture(whole).map(it -> it.plusTenths((int) Math.rint(past)));
+                return past(Scale.FULL.aperture(whole), (int) Math.rint(past));
             }
         }
-        Optional<Aperture> mark = step.aperture(token.value()).or(() -> Scale.anyMark(token.value()));
+        Optional<Aperture> mark = mark(token.value());
         return token.is(Token.Kind.APERTURE) && mark.isEmpty() ? Optional.of(Aperture.literal(token.value())) : mark;
+    }
+
+    private Optional<Aperture> mark(double print) {
+        Optional<Aperture> own = step.aperture(print);
+        return own.isPresent() ? own : Scale.anyMark(print);
+    }
+
+    private static Optional<Aperture> past(Optional<Aperture> mark, int tenths) {
+        return mark.isPresent() ? Optional.of(mark.get().plusTenths(tenths)) : mark;
     }
 
     /** What a flash meter shows. */
@@ -61,37 +68,38 @@ public record MeterMarks(Scale step, boolean tenths) {
     /** A time with its sign, or as a dial prints it for one second or shorter. */
     Optional<ExposureTime> time(Token token) {
         if (token.is(Token.Kind.TIME)) {
-            return Optional.of(step.time(token.value()).orElseGet(() -> Scale.anyTime(token.value())));
+            return Optional.of(step.timeOrAny(token.value()));
         }
         if (!token.is(Token.Kind.BARE) || token.tenths() >= 0 || !(token.value() > 0)) {
             return Optional.empty();
         }
-        return printed(step, token)
-                .or(() -> printed(Scale.FULL, token))
-                .or(() -> printed(Scale.THIRD, token))
-                .or(() -> printed(Scale.HALF, token));
+        return printed(token, step, Scale.FULL, Scale.THIRD, Scale.HALF);
     }
 
-    private static Optional<ExposureTime> printed(Scale scale, Token token) {
+    /** The time that the first of some scales prints so. */
+    private static Optional<ExposureTime> printed(Token token, Scale... scales) {
         String print = Plain.number(token.value());
-        return scale.times().stream()
-                .filter(it -> it.seconds() <= 1 && it.dial().equals(print))
-                .findFirst();
+        for (Scale scale : scales) {
+            for (ExposureTime mark : scale.times()) {
+                if (mark.seconds() <= 1 && mark.dial().equals(print)) {
+                    return Optional.of(mark);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** What a bare time behind {@code meter KEY} means. */
     public ExposureTime preset(String word, String meter) {
         Token token = Tokens.token(word);
         if (token.is(Token.Kind.BARE)) {
-            return printed(step, token)
-                    .or(() -> printed(Scale.THIRD, token))
-                    .or(() -> printed(Scale.HALF, token))
+            return printed(token, step, Scale.THIRD, Scale.HALF)
                     .orElseThrow(() -> new CommandRejected(word + " is no print of a dial: 125, or 1/125"));
         }
         if (!token.is(Token.Kind.TIME)) {
             throw new CommandRejected(word + " is no time: meter " + meter + " 1/125");
         }
-        return step.time(token.value()).orElseGet(() -> Scale.anyTime(token.value()));
+        return step.timeOrAny(token.value());
     }
 
     /** Whether two numbers are an aperture and a time also where EVs are read: 5.6 and 125, which is no EV. */

@@ -28,7 +28,18 @@ public record PromptLine(String text, int cursor, List<String> past, int recall,
 
     /** The lines that stand there; more than one after a paste. */
     public List<String> lines() {
-        return text.lines().filter(it -> !it.isBlank()).toList();
+        List<String> lines = new ArrayList<>();
+        int start = 0;
+        for (int at = 0; at <= text.length(); at++) {
+            if (at == text.length() || text.charAt(at) == '\n' || text.charAt(at) == '\r') {
+                String line = text.substring(start, at);
+                if (!line.isBlank()) {
+                    lines.add(line);
+                }
+                start = at + 1;
+            }
+        }
+        return lines;
     }
 
     /** Whether so much more has room. */

@@ -1,6 +1,7 @@
 package takeup.prompt;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,6 +72,23 @@ final class ReadingOptions {
 
     Optional<Which> which() {
         return which;
+    }
+
+    /** Of several readings the one that counts, or their mean; the first where each has its zone. */
+    double counted(List<Double> values) {
+        if (which.isPresent()) {
+            return which.get() == Which.LOW ? Collections.min(values) : Collections.max(values);
+        }
+        return zoneOfEach().isEmpty() ? mean(values) : values.get(0);
+    }
+
+    /** As a loop adds them, so that readings of old journals stay as they were to the last bit. */
+    private static double mean(List<Double> values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum / values.size();
     }
 
     Optional<Sky> sky() {

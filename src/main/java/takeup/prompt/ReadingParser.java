@@ -2,7 +2,7 @@ package takeup.prompt;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -73,7 +73,9 @@ public final class ReadingParser {
         if (options.sky().isPresent()) {
             values.add(options.sky().get().ev100() - options.fromTheSide());
         } else {
-            options.parts().forEach(this::part);
+            for (List<Token> part : options.parts()) {
+                part(part);
+            }
         }
         if (values.isEmpty()) {
             throw new CommandRejected(
@@ -88,34 +90,24 @@ public final class ReadingParser {
                 Optional.empty(),
                 Optional.empty(),
                 Reading.Basis.of(values, options),
-                presetNow.filter(it -> !presetNow.equals(preset)),
-                shown.filter(it -> values.size() == 1 && !options.hasZone()));
+                presetNow.equals(preset) ? Optional.empty() : presetNow,
+                values.size() == 1 && !options.hasZone() ? shown : Optional.empty());
     }
 
     private Light light(String typed, OffsetDateTime now) {
-        DoubleSummaryStatistics all =
-                values.stream().mapToDouble(Double::doubleValue).summaryStatistics();
-        double counted = options.which()
-                .map(it -> it == ReadingOptions.Which.LOW ? all.getMin() : all.getMax())
-                .orElseGet(() -> options.zoneOfEach().isEmpty() ? mean() : values.get(0));
         Light.Method how = method.orElse(Light.Method.INCIDENT);
         OptionalInt zone = options.zone(how, values.size());
         OptionalInt placed = how == Light.Method.SPOT ? OptionalInt.of(zone.orElse(5)) : zone;
-        double ev = counted + 5 - placed.orElse(5);
+        double ev = options.counted(values) + 5 - placed.orElse(5);
         if (!(ev >= -20 && ev <= 30)) {
             throw new CommandRejected(
                     "EV " + Plain.decimals(ev, 1) + " is no light that there is: EV -20 to 30 at ISO 100");
         }
         OptionalDouble span = values.size() < 2 || !options.zoneOfEach().isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(all.getMax() - all.getMin());
+                : OptionalDouble.of(Collections.max(values) - Collections.min(values));
         OptionalDouble index = usedIndex ? OptionalDouble.of(index().arithmetic()) : OptionalDouble.empty();
         return new Light(new ExposureValue(ev), how, typed, span, placed, index, now);
-    }
-
-    /** As a loop adds them, so that readings of old journals stay as they were to the last bit. */
-    private double mean() {
-        return values.stream().reduce(0.0, Double::sum) / values.size();
     }
 
     private boolean isCamera() {
@@ -132,10 +124,11 @@ public final class ReadingParser {
     }
 
     private FilmSpeed index() {
-        return options.speed()
-                .or(() -> rollIndex)
-                .orElseThrow(() ->
-                        new CommandRejected("no film is loaded: say the speed that the meter is set to, such as @200"));
+        Optional<FilmSpeed> speed = options.speed().isPresent() ? options.speed() : rollIndex;
+        if (speed.isEmpty()) {
+            throw new CommandRejected("no film is loaded: say the speed that the meter is set to, such as @200");
+        }
+        return speed.get();
     }
 
     /** One reading, or several numbers of one sort in a row. */
@@ -156,10 +149,8 @@ public final class ReadingParser {
                     ev(token.value(), token.text());
                 }
                 case LUX -> {
-                    if (options.method().isEmpty()) {
-                        method = method.filter(it -> it == Light.Method.LUX);
-                    }
-                    method = Optional.of(ReadingOptions.oneOf(method, Light.Method.LUX));
+                    Optional<Light.Method> said = options.method().isPresent() ? method : Optional.empty();
+                    method = Optional.of(ReadingOptions.oneOf(said, Light.Method.LUX));
                     values.add(ExposureValue.ofLux(positive(token), meter.incidentConstant())
                             .stops());
                 }
@@ -167,7 +158,7 @@ public final class ReadingParser {
                     if (camera) {
                         throw cameraPair(token.text());
                     }
-                    method = method.or(() -> Optional.of(Light.Method.REFLECTED));
+                    method = Optional.of(method.orElse(Light.Method.REFLECTED));
                     values.add(ExposureValue.ofLuminance(positive(token), meter.reflectedConstant())
                             .stops());
                 }
@@ -192,11 +183,22 @@ public final class ReadingParser {
         }
         if (meter.shows() == Meter.Shows.APERTURE && !camera) {
             apertures(left);
-        } else if (!camera && left.stream().allMatch(this::isLoneEv)) {
-            left.forEach(it -> ev(it.value(), it.text()));
+        } else if (!camera && areLoneEvs(left)) {
+            for (Token token : left) {
+                ev(token.value(), token.text());
+            }
         } else {
             pairOf(left);
         }
+    }
+
+    private boolean areLoneEvs(List<Token> tokens) {
+        for (Token token : tokens) {
+            if (!isLoneEv(token)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static double positive(Token token) {
@@ -266,20 +268,23 @@ public final class ReadingParser {
             if (aperture.isPresent()) {
                 found.add(aperture.get());
             } else {
-                ExposureTime time = marks().time(token)
-                        .orElseThrow(() -> new CommandRejected(
-                                token.text() + " is no aperture and no time: m 5.6, or m 5.6 1/125"));
+                Optional<ExposureTime> time = marks().time(token);
+                if (time.isEmpty()) {
+                    throw new CommandRejected(token.text() + " is no aperture and no time: m 5.6, or m 5.6 1/125");
+                }
                 if (found.size() != 1 || tokens.size() != 2) {
                     throw new CommandRejected("an aperture, then one time: m 5.6 " + token.text());
                 }
-                presetNow = Optional.of(time);
+                presetNow = time;
             }
         }
         if (presetNow.isEmpty()) {
             throw new CommandRejected("this meter shows an aperture at a preset time, which is not known yet: m "
                     + tokens.get(0).text() + " 1/125, or meter " + meter.key() + " 1/125");
         }
-        found.forEach(it -> pair(it, presetNow.get()));
+        for (Aperture aperture : found) {
+            pair(aperture, presetNow.get());
+        }
     }
 
     private Reading flash() {

@@ -1,7 +1,6 @@
 package takeup.prompt;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,10 +17,10 @@ public record Tokens(List<String> words, Optional<String> note) {
     public static Tokens of(String line) {
         int semicolon = line.indexOf(';');
         String typed = semicolon < 0 ? line : line.substring(0, semicolon);
-        Optional<String> note = semicolon < 0
-                ? Optional.empty()
-                : Optional.of(line.substring(semicolon + 1).strip()).filter(it -> !it.isEmpty());
-        return new Tokens(joined(split(points(typed.toLowerCase(Locale.ROOT)))), note);
+        String note = semicolon < 0 ? "" : line.substring(semicolon + 1).strip();
+        return new Tokens(
+                joined(split(points(typed.toLowerCase(Locale.ROOT)))),
+                note.isEmpty() ? Optional.empty() : Optional.of(note));
     }
 
     private static String points(String text) {
@@ -91,67 +90,81 @@ public record Tokens(List<String> words, Optional<String> note) {
 
     /** What the sign of a word says. */
     public static Token token(String word) {
-        return aperture(word)
-                .or(() -> time(word))
-                .or(() -> other(word))
-                .or(() -> bare(word))
-                .orElseGet(() -> new Token(Token.Kind.WORD, 0, -1, word));
+        Optional<Token> signed = aperture(word);
+        if (signed.isEmpty()) {
+            signed = time(word);
+        }
+        if (signed.isEmpty()) {
+            signed = other(word);
+        }
+        if (signed.isEmpty()) {
+            signed = bare(word);
+        }
+        return signed.isPresent() ? signed.get() : new Token(Token.Kind.WORD, 0, -1, word);
+    }
+
+    private static Optional<Token> token(Token.Kind kind, Optional<Double> number, int tenths, String word) {
+        return number.isPresent() ? Optional.of(new Token(kind, number.get(), tenths, word)) : Optional.empty();
     }
 
     private static Optional<Token> aperture(String word) {
         String rest = after(word, "f/", "f");
-        return rest.isEmpty()
-                ? Optional.empty()
-                : numberWithTenths(rest).map(it -> new Token(Token.Kind.APERTURE, it[0], (int) it[1], word));
+        return rest.isEmpty() ? Optional.empty() : withTenths(Token.Kind.APERTURE, rest, word);
     }
 
     /** What follows the first of the signs that a word begins with; "" where it begins with none. */
     private static String after(String word, String... signs) {
-        return Arrays.stream(signs)
-                .filter(word::startsWith)
-                .findFirst()
-                .map(it -> word.substring(it.length()))
-                .orElse("");
+        for (String sign : signs) {
+            if (word.startsWith(sign)) {
+                return word.substring(sign.length());
+            }
+        }
+        return "";
     }
 
     private static Optional<Token> bare(String word) {
-        Optional<double[]> found = numberWithTenths(word);
-        if (found.isEmpty() && word.startsWith("-")) {
-            return number(word.substring(1)).map(it -> new Token(Token.Kind.BARE, -it, -1, word));
-        }
-        return found.map(it -> new Token(Token.Kind.BARE, it[0], (int) it[1], word));
+        return word.startsWith("-")
+                ? token(Token.Kind.BARE, times(-1, number(word.substring(1))), -1, word)
+                : withTenths(Token.Kind.BARE, word, word);
+    }
+
+    private static Optional<Double> times(double factor, Optional<Double> number) {
+        return number.isPresent() ? Optional.of(factor * number.get()) : number;
     }
 
     /** A number, or one with tenths of a stop behind it: {@code 5.6.3}, {@code 5.6+.3}, {@code 5.6+3/10}. */
-    private static Optional<double[]> numberWithTenths(String word) {
-        int plus = word.indexOf('+');
+    private static Optional<Token> withTenths(Token.Kind kind, String number, String word) {
+        int plus = number.indexOf('+');
         if (plus > 0) {
-            String tail = word.substring(plus + 1);
+            String tail = number.substring(plus + 1);
             String digit = tail.endsWith("/10") ? tail.substring(0, tail.length() - 3) : after(tail, ".", "0.");
             return digit.length() == 1 && isDigit(digit.charAt(0))
-                    ? number(word.substring(0, plus)).map(it -> new double[] {it, digit.charAt(0) - '0'})
+                    ? token(kind, number(number.substring(0, plus)), digit.charAt(0) - '0', word)
                     : Optional.empty();
         }
-        int first = word.indexOf('.');
-        int last = word.lastIndexOf('.');
+        int first = number.indexOf('.');
+        int last = number.lastIndexOf('.');
         if (first >= 0 && last > first) {
             // 5..6 is 5.6 typed with a heavy finger, and no f/5 with tenths.
-            return last == word.length() - 2 && word.charAt(last - 1) != '.' && isDigit(word.charAt(last + 1))
-                    ? number(word.substring(0, last)).map(it -> new double[] {it, word.charAt(last + 1) - '0'})
+            return last == number.length() - 2 && number.charAt(last - 1) != '.' && isDigit(number.charAt(last + 1))
+                    ? token(kind, number(number.substring(0, last)), number.charAt(last + 1) - '0', word)
                     : Optional.empty();
         }
-        return number(word).map(it -> new double[] {it, -1});
+        return token(kind, number(number), -1, word);
     }
 
     private static Optional<Token> time(String word) {
         if (word.startsWith("1/")) {
             String below = word.endsWith("s") ? word.substring(2, word.length() - 1) : word.substring(2);
-            return number(below).map(it -> new Token(Token.Kind.TIME, it > 0 ? 1 / it : 0, -1, word));
+            Optional<Double> parts = number(below);
+            double seconds = parts.isPresent() && parts.get() > 0 ? 1 / parts.get() : 0;
+            return parts.isPresent() ? Optional.of(new Token(Token.Kind.TIME, seconds, -1, word)) : Optional.empty();
         }
         boolean bulb = word.startsWith("b") && word.length() > 1 && isDigit(word.charAt(1));
-        return seconds(bulb ? word.substring(1) : word)
-                .filter(it -> it > 0)
-                .map(it -> new Token(bulb ? Token.Kind.BULB : Token.Kind.TIME, it, -1, word));
+        Optional<Double> seconds = seconds(bulb ? word.substring(1) : word);
+        return seconds.isPresent() && seconds.get() > 0
+                ? token(bulb ? Token.Kind.BULB : Token.Kind.TIME, seconds, -1, word)
+                : Optional.empty();
     }
 
     /**
@@ -165,7 +178,11 @@ public record Tokens(List<String> words, Optional<String> note) {
         }
         String rest = word.substring(h + 1);
         Optional<Double> past = rest.isEmpty() ? Optional.of(0.0) : minutes(rest.endsWith("m") ? rest + "in" : rest);
-        return past.flatMap(it -> number(word.substring(0, h)).map(more -> more * 3600 + it));
+        return sum(times(3600, number(word.substring(0, h))), past);
+    }
+
+    private static Optional<Double> sum(Optional<Double> one, Optional<Double> other) {
+        return one.isPresent() && other.isPresent() ? Optional.of(one.get() + other.get()) : Optional.empty();
     }
 
     private static Optional<Double> minutes(String word) {
@@ -173,13 +190,13 @@ public record Tokens(List<String> words, Optional<String> note) {
         String minutes = m > 0 ? word.substring(0, m) : "";
         String rest = m > 0 ? word.substring(m + (word.startsWith("min", m) ? 3 : 1)) : word;
         if (m > 0 && rest.isEmpty()) {
-            return word.endsWith("min") ? number(minutes).map(it -> it * 60) : Optional.empty();
+            return word.endsWith("min") ? times(60, number(minutes)) : Optional.empty();
         }
         if (!rest.endsWith("s") && !rest.endsWith("\"")) {
             return Optional.empty();
         }
         Optional<Double> tail = number(rest.substring(0, rest.length() - 1));
-        return m > 0 ? tail.flatMap(it -> number(minutes).map(more -> more * 60 + it)) : tail;
+        return m > 0 ? sum(times(60, number(minutes)), tail) : tail;
     }
 
     private static Optional<Token> other(String word) {
@@ -224,9 +241,7 @@ public record Tokens(List<String> words, Optional<String> note) {
             kind = Token.Kind.METRES;
             value = number(word.substring(0, word.length() - 1));
         }
-        Token.Kind found = kind;
-        double by = factor;
-        return value.map(it -> new Token(found, it * by, -1, word));
+        return token(kind, times(factor, value), -1, word);
     }
 
     /** A plain decimal, not negative, at most nine digits. */

@@ -2,8 +2,10 @@ package takeup.records;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.Optional;
 
@@ -23,6 +25,18 @@ public final class FastIsoParser {
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    /** A month such as {@code 2026-09}. */
+    static Optional<YearMonth> month(String text) {
+        Optional<LocalDate> first = date(text + "-01");
+        return first.isPresent() ? Optional.of(YearMonth.from(first.get())) : Optional.empty();
+    }
+
+    /** A time without a zone such as {@code 2026-09-12T15:10}. */
+    static Optional<LocalDateTime> dateTime(String text) {
+        Optional<OffsetDateTime> time = time(text + "Z");
+        return time.isPresent() ? Optional.of(time.get().toLocalDateTime()) : Optional.empty();
     }
 
     /** A time such as {@code 2026-09-12T15:10+02:00}; seconds and their fraction may be missing. */

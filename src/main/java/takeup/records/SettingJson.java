@@ -164,9 +164,9 @@ final class SettingJson {
                 fields.maybeFlag("flash"),
                 fields.maybeFlag("tripod"),
                 new SettingPatch.FramePatch(
-                        fields.maybeText("kind").map(ExposureJson::kind),
+                        fields.has("kind") ? Optional.of(ExposureJson.kind(fields.text("kind"))) : Optional.empty(),
                         fields.maybeText("note"),
-                        fields.maybeList("people").map(SceneJson::people),
-                        fields.inside("place").map(SceneJson::place)));
+                        fields.has("people") ? Optional.of(SceneJson.people(fields.list("people"))) : Optional.empty(),
+                        fields.has("place") ? Optional.of(SceneJson.place(fields.inner("place"))) : Optional.empty()));
     }
 }

@@ -1,16 +1,11 @@
 package takeup.records;
 
 import java.math.BigDecimal;
-import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import takeup.day.Bag;
 import takeup.day.Day;
 import takeup.day.FilmLot;
@@ -38,7 +33,7 @@ public final class ShootPlanJson {
     static ShootInfo shoot(Fields fields) {
         return new ShootInfo(
                 fields.text("name"),
-                when(fields.text("date"), LocalDate::parse),
+                date(FastIsoParser.date(fields.text("date")), fields.text("date")),
                 SceneJson.place(fields, fields.maybeText("place")),
                 fields.maybeText("client"));
     }
@@ -59,7 +54,7 @@ public final class ShootPlanJson {
     static KeyMoment moment(Fields fields) {
         return new KeyMoment(
                 fields.count("number"),
-                when(fields.text("at"), LocalDateTime::parse),
+                date(FastIsoParser.dateTime(fields.text("at")), fields.text("at")),
                 fields.text("name"),
                 fields.count("wants"),
                 fields.flag("must"),
@@ -80,9 +75,11 @@ public final class ShootPlanJson {
         String size = fields.text("filmSize");
         return new FilmLot(
                 fields.text("stock"),
-                FilmSize.named(size).orElseThrow(() -> new Fields.Unreadable(size + " is no film size")),
-                fields.maybeText("expires").map(it -> when(it, YearMonth::parse)),
-                fields.maybeText("price").map(ShootPlanJson::price),
+                Fields.known(FilmSize.named(size), size + " is no film size"),
+                fields.has("expires")
+                        ? Optional.of(date(FastIsoParser.month(fields.text("expires")), fields.text("expires")))
+                        : Optional.empty(),
+                fields.has("price") ? Optional.of(price(fields.text("price"))) : Optional.empty(),
                 fields.maybeText("batch"));
     }
 
@@ -98,12 +95,8 @@ public final class ShootPlanJson {
         throw new Fields.Unreadable("price is no sum of money");
     }
 
-    private static <T> T when(String text, Function<String, T> parse) {
-        try {
-            return parse.apply(text);
-        } catch (DateTimeException e) {
-            throw new Fields.Unreadable(text + " is no date");
-        }
+    private static <T> T date(Optional<T> read, String text) {
+        return Fields.known(read, text + " is no date");
     }
 
     /** The open shoot, its plan and the film for it; nothing in it where there is none of them. */

@@ -5,7 +5,6 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.roll.FrameWarnings;
@@ -43,8 +42,7 @@ public final class LightText {
             case INCIDENT, LUX -> "";
         };
         String which = light.spanStops().isPresent() ? endOfSpan(light) : "";
-        String habit = String.join(
-                ", ", Stream.of(which, kind).filter(it -> !it.isEmpty()).toList());
+        String habit = which + (which.isEmpty() || kind.isEmpty() ? "" : ", ") + kind;
         return habit.isEmpty() ? Optional.empty() : Optional.of(habit);
     }
 

@@ -19,12 +19,11 @@ public final class MomentText {
 
     /** All of it in one line: the recommendation where there is one, else the countdown and what is left there. */
     public static String line(NextMoment next) {
-        return recommendation(next)
-                .orElseGet(() -> countdown(next)
-                        + next.place()
-                                .map(it -> ": " + it
-                                        + (next.left() < 0 ? " has no film" : " has " + next.left() + " left"))
-                                .orElse(""));
+        if (next.advice() != NextMoment.Advice.NOTHING) {
+            return advice(next);
+        }
+        String left = next.left() < 0 ? " has no film" : " has " + next.left() + " left";
+        return countdown(next) + (next.place().isPresent() ? ": " + next.place().get() + left : "");
     }
 
     /** Moment and countdown: {@code 16:30 Prize-giving in 6 min, wants 12, must}. */

@@ -10,9 +10,13 @@ public final class RatingText {
 
     /** What the card in the next picture must say, while a test goes on. */
     public static Optional<String> nextCard(ShootState s) {
-        return RatingBracket.inHand(s)
-                .map(it -> number(it.bracket(), it.card()) + ": " + it.roll().id() + " "
-                        + it.card().words());
+        Optional<RatingBracket.NextCard> found = RatingBracket.inHand(s);
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        RatingBracket.NextCard next = found.get();
+        return Optional.of(number(next.bracket(), next.card()) + ": "
+                + next.roll().id() + " " + next.card().words());
     }
 
     /** What to set for a card, and to have in the picture. */

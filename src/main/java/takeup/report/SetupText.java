@@ -50,15 +50,21 @@ public final class SetupText {
         if (setting.biasStops() != 0) {
             words.add("BIAS " + bias(setting.biasStops()));
         }
-        inHand.hold().ifPresent(it -> words.add("HOLD " + it));
+        if (inHand.hold().isPresent()) {
+            words.add("HOLD " + inHand.hold().get());
+        }
         if (setting.flash()) {
             words.add("FLASH");
         }
         if (setting.tripod()) {
             words.add("TRIPOD");
         }
-        setting.zoomMm().ifPresent(it -> words.add(Plain.number(it) + " mm"));
-        setting.distanceM().ifPresent(it -> words.add(Plain.digits(it, 3) + " m"));
+        if (setting.zoomMm().isPresent()) {
+            words.add(Plain.number(setting.zoomMm().getAsDouble()) + " mm");
+        }
+        if (setting.distanceM().isPresent()) {
+            words.add(Plain.digits(setting.distanceM().getAsDouble(), 3) + " m");
+        }
         return words;
     }
 

@@ -99,7 +99,8 @@ public final class StatusText {
      * stop}; past the table it says so.
      */
     public static Optional<String> reciprocity(ShootState s) {
-        return ExposureInHand.reciprocity(s).map(StatusText::words);
+        Optional<LongExposure> exposure = ExposureInHand.reciprocity(s);
+        return exposure.isPresent() ? Optional.of(words(exposure.get())) : Optional.empty();
     }
 
     private static String words(LongExposure exposure) {

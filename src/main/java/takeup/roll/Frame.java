@@ -144,7 +144,7 @@ public record Frame(
                 now,
                 bare && change.kind().isPresent() ? exposure.timeOnly() : right,
                 further,
-                change.note().or(() -> note),
+                SettingPatch.either(change.note(), note),
                 scene.with(change.people().orElse(scene.people()))
                         .with(change.place().orElse(scene.place())),
                 id);

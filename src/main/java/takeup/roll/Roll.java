@@ -139,7 +139,7 @@ public record Roll(
 
     /** The camera and back it is in: {@code 645 back 1} or {@code 35}. */
     public String place() {
-        return camera().key() + back().map(it -> " back " + it).orElse("");
+        return camera().key() + (back().isPresent() ? " back " + back().get() : "");
     }
 
     /** The camera that took a frame of it: the one that it is in, unless its back was moved since. */

@@ -3,7 +3,10 @@ package takeup.records;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
+import java.time.YearMonth;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +90,21 @@ class FastIsoParserTest {
     @Test
     void aDateIsRead() {
         assertEquals(Optional.of(LocalDate.of(2026, 9, 12)), FastIsoParser.date("2026-09-12"));
+    }
+
+    @Test
+    void aTimeWithoutAZoneAndAMonthAreReadLikewise() {
+        for (String text : List.of("2026-09-12T15:10", "2026-09-12T15:10:03", "2024-02-29T00:00:00.5")) {
+            assertEquals(Optional.of(LocalDateTime.parse(text)), FastIsoParser.dateTime(text));
+        }
+        for (String text :
+                List.of("", "2026-09-12", "2026-09-12T15:10Z", "2026-09-12T15:10+02:00", "2026-09-31T15:10")) {
+            assertEquals(Optional.empty(), FastIsoParser.dateTime(text), text);
+        }
+        assertEquals(Optional.of(YearMonth.parse("2027-03")), FastIsoParser.month("2027-03"));
+        for (String text : List.of("", "2027", "2027-13", "2027-3", "2027-03-01")) {
+            assertEquals(Optional.empty(), FastIsoParser.month(text), text);
+        }
     }
 
     private static void check(String text, Optional<OffsetDateTime> time) {
