@@ -35,6 +35,11 @@ public final class ActionTable {
             Action.asking("sharp from near to far", "sharp", ExposureFields::sharp)
                     .where(ActionTable::isSettable),
             Action.asking("bias", "bias", ExposureFields::bias),
+            Action.asking("close-up: magnification", "mag", ExposureFields::magnification)
+                    .where(ActionTable::isSettable),
+            Action.asking("close-up: a tube", "tube", ExposureFields::tube).where(ActionTable::isSettable),
+            Action.asking("close-up: the whole draw", "ext", ExposureFields::draw)
+                    .where(ActionTable::isSettable),
             Action.of("start the bulb timer", "time").where(s -> s.timerInHand().isEmpty()),
             Action.asking("another camera or back", "cam", FilmFields::camera)
                     .where(s -> s.placeInHand().isPresent()),
@@ -45,7 +50,7 @@ public final class ActionTable {
                     .where(s -> s.cameraInHand()
                             .filter(it -> it.lenses().size() > 1)
                             .isPresent()),
-            Action.of("take filter, bias, hold and flash off", "clear")
+            Action.of("take filter, tube, bias, hold and flash off", "clear")
                     .where(s -> s.placeInHand().isPresent()
                             && !StaysOn.of(s.inHand()).isEmpty()),
             Action.asking("tripod", "tripod", ExposureFields::onOff),
@@ -104,6 +109,7 @@ public final class ActionTable {
                     .where(s -> s.day().shoot().isPresent()),
             Action.asking("open a shoot", "shoot", s -> List.of(Field.words("Its name", "", List.of()))),
             Action.asking("another meter", "meter", FilmFields::meter),
+            Action.asking("three looks after each loading", "routine", FilmFields::routine),
             Action.of("a rating test on this roll", "rating").where(ActionTable::isSettable),
             Action.of("all rolls", "rolls"),
             Action.asking("find frames in all rolls", "find", s -> List.of(Field.words("What?", "", List.of()))),

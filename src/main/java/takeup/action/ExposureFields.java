@@ -199,6 +199,31 @@ final class ExposureFields {
         return stops.startsWith("+") ? "more light on the film" : "less light on the film";
     }
 
+    static List<Field> magnification(ShootState s) {
+        return List.of(Field.digits(
+                "Magnification on the film",
+                "",
+                List.of("off", "0.1", "0.2", "0.25", "0.33", "0.5", "0.75", "1", "1.5", "2"),
+                5));
+    }
+
+    static List<Field> tube(ShootState s) {
+        return List.of(Field.digits("What is between lens and body", "", millimetres(5, 100), 6));
+    }
+
+    static List<Field> draw(ShootState s) {
+        return List.of(Field.digits("From lens to film", "", millimetres(50, 300), 15));
+    }
+
+    /** Every five from one length to another, below what takes it off. */
+    private static List<String> millimetres(int from, int to) {
+        List<String> all = new ArrayList<>(List.of("off"));
+        for (int it = from; it <= to; it += 5) {
+            all.add(it + "mm");
+        }
+        return all;
+    }
+
     static List<Field> lens(ShootState s) {
         return List.of(Field.list(
                 "Lens",

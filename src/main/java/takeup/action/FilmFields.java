@@ -112,6 +112,21 @@ final class FilmFields {
                         .toList()));
     }
 
+    static List<Field> routine(ShootState s) {
+        return List.of(Field.list(
+                "After each loading",
+                List.of(Choice.of("on", "film, meter and transport are asked"), Choice.of("off", "nothing is asked"))));
+    }
+
+    /** The other cameras and backs with a roll in them. */
+    static List<Choice> otherRolls(ShootState s) {
+        return s.placesInUse().stream()
+                .filter(it -> !Optional.of(it).equals(s.placeInHand()))
+                .filter(it -> s.rollIn(it).isPresent())
+                .map(it -> Choice.of(it.typed(), contents(s, it)))
+                .toList();
+    }
+
     static Field count(String title, int most) {
         return Field.digits(
                 title,

@@ -2,6 +2,7 @@ package takeup.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.day.FilmLot;
 import takeup.history.ShootState;
 import takeup.kit.Filter;
@@ -21,8 +22,7 @@ public final class RowActions {
     /** A frame of the roll in hand. */
     public static Menu frame(ShootState s, int number) {
         String n = Integer.toString(number);
-        return menu(
-                "Frame " + n,
+        List<Choice> all = new ArrayList<>(List.of(
                 Choice.of("fix " + n, "correct it", correction(s)),
                 Choice.of("fix " + n + " ;", "another note", Field.words("The note", "", List.of())),
                 Choice.of(
@@ -32,7 +32,12 @@ public final class RowActions {
                         ExposureFields.time(s)),
                 Choice.of("release " + n, "those on it signed a release"),
                 Choice.of("lost " + n, "it is fogged or lost"),
-                Choice.of("drop " + n, "it never happened; later ones are renumbered"));
+                Choice.of("drop " + n, "it never happened; later ones are renumbered")));
+        List<Choice> others = FilmFields.otherRolls(s);
+        if (!others.isEmpty()) {
+            all.add(Choice.of("move " + n + " cam", "it was shot on another roll", Field.list("On which?", others)));
+        }
+        return menu("Frame " + n, all.toArray(Choice[]::new));
     }
 
     /** A roll of the list of rolls. */
@@ -44,6 +49,10 @@ public final class RowActions {
         if (isInHand) {
             all.add(Choice.of("frames", "its frames"));
         }
+        s.placesInUse().stream()
+                .filter(it -> !isInHand && state == Roll.State.OPEN)
+                .filter(it -> s.rollIn(it).map(Roll::id).equals(Optional.of(id)))
+                .forEach(it -> all.add(Choice.of("cam " + it.typed(), "into the hand, to finish it or go on")));
         if (isInHand || state == Roll.State.REWOUND) {
             all.add(Choice.of(isInHand ? "unload" : "unload " + r, "finish it"));
         }

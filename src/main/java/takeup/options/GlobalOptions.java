@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.disk.FolderInUse;
 import takeup.disk.IoErrorText;
 import takeup.dispatch.ThemeCommand;
 import takeup.files.DataFolder;
@@ -131,6 +132,8 @@ public abstract class GlobalOptions {
     public final JournalStore take() {
         try {
             return JournalStore.take(archive());
+        } catch (FolderInUse e) {
+            throw new CommandFailed(1, folder() + ": " + e.getMessage() + ". Type it on its screen, or leave it first");
         } catch (IOException e) {
             throw unusable(folder(), e);
         }

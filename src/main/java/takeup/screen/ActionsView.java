@@ -26,8 +26,9 @@ final class ActionsView {
             TextRole role = isChosen ? TextRole.CHOSEN : TextRole.NORMAL;
             lines.add(new ListLine((isChosen ? "► " : "  ") + number(menu, i) + row(choices.get(i), name), role));
         }
-        String what = menu.field().entry() == Field.Entry.WORDS ? "type it, or pick one, then Enter" : "Enter takes it";
+        String what = "Enter takes it";
         if (menu.field().entry() == Field.Entry.WORDS) {
+            what = choices.isEmpty() ? "type it, then Enter" : "type it, or pick one, then Enter";
             lines.add(new ListLine("", TextRole.NORMAL));
             lines.add(new ListLine("  Type the words.", TextRole.QUIET));
         }

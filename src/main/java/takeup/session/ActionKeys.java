@@ -133,7 +133,7 @@ final class ActionKeys {
     static Transition enter(Session session) {
         Menu menu = menu(session);
         if (!menu.canEnter()) {
-            return Transition.to(session);
+            return Transition.to(session.say(LastAnswer.Tone.REFUSAL, "type the words first; Esc goes back"));
         }
         Menu.Taken taken = menu.taken();
         return taken.next().isPresent()

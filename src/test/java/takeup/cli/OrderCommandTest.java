@@ -256,6 +256,12 @@ class OrderCommandTest {
                             PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(day.getBytes(StandardCharsets.UTF_8)));
             check(run("new"), 1, "is writing in this folder");
+            errors.reset();
+            assertEquals(
+                    1,
+                    Subcommands.run(new String[] {"line", "--data=" + data}, new Console(answers, errors, Map.of())));
+            assertTrue(errors.toString().contains("writing in this folder. Type it on its screen"), errors.toString());
+            errors.reset();
         }
         check(run("new"), 0, "to know: R0002 is still in 35mm");
         assertFalse(

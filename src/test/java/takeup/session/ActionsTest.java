@@ -101,6 +101,40 @@ class ActionsTest {
         assertEquals("R0001", menu(day).field().title());
     }
 
+    @Test
+    void aRollInAnotherCameraIsTakenIntoTheHandAndAFrameMovesToIt() {
+        Playing day = Playing.of("cam 645 1", "load bw100", "cam 35", "load cn400", "4 125 x2");
+        day.press(Key.Name.F2).press(Key.Name.ENTER);
+        pickRow(day, "it was shot on another roll").press(Key.Name.ENTER);
+        assertEquals(1, day.roll("R0001").frames().size());
+        assertEquals(1, day.roll("R0002").frames().size());
+        day.press(Key.Name.F3).pass(10).press(Key.Name.DOWN).press(Key.Name.DOWN);
+        day.press(Key.Name.ENTER);
+        assertEquals("R0001", menu(day).field().title());
+        pickRow(day, "into the hand, to finish it or go on");
+        assertEquals(
+                "645 back 1", day.shoot().shown().placeInHand().orElseThrow().toString());
+    }
+
+    @Test
+    void closeUpsAreSetWithoutTyping() {
+        Playing day = Playing.medium("m 5.6 125");
+        pick(day, "close-up: magnification").press(Key.Name.ENTER);
+        assertTrue(day.said().contains("mag 0.5 takes 1.2 stops"), day.said());
+        pick(day, "take filter, tube, bias, hold and flash off");
+        assertFalse(pick(day, "close-up: a tube").press(Key.Name.ENTER).said().isEmpty());
+        assertTrue(day.said().contains("30"), day.said());
+    }
+
+    @Test
+    void enterAsksForWordsWhereNoneWereTyped() {
+        Playing day = Playing.medium("4 125");
+        pick(day, "a note on the roll").press(Key.Name.ENTER);
+        assertEquals("type the words first; Esc goes back", day.said());
+        day.type("bow seat").press(Key.Name.ENTER);
+        assertEquals("bow seat", day.roll("R0001").note().orElseThrow());
+    }
+
     /** Half shot, then as before, then what the bag holds, then the newest rolls' films, then the others. */
     @Test
     void theLikelyFilmsStandFirstAndEachHasItsRating() {
