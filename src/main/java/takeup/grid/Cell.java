@@ -8,8 +8,15 @@ package takeup.grid;
  * @param pixels the dots of a picture that are drawn instead
  */
 public record Cell(String text, TextRole role, PixelPair pixels) {
-    /** Those that a screen is full of are made once: a picture is compared with the one before cell by cell. */
-    private static final Cell[][] KEPT = new Cell[TextRole.values().length][0x7f];
+    /**
+     * Those that a screen is full of are made once, so that a picture is quickly compared with the one before: ASCII,
+     * and from U+2500 on lines, blocks and marks.
+     */
+    private static final Cell[][] KEPT = new Cell[TextRole.values().length][];
+
+    private static final int ASCII = 0x7f;
+    private static final int LINES = 0x2500;
+    private static final int LINES_END = 0x2600;
 
     Cell(String text, TextRole role) {
         this(text, role, PixelPair.NONE);
@@ -17,14 +24,18 @@ public record Cell(String text, TextRole role, PixelPair pixels) {
 
     /** One character in this role. */
     static Cell of(int point, TextRole role) {
-        Cell[] kept = KEPT[role.ordinal()];
-        if (point >= kept.length) {
+        int at = point < ASCII ? point : point >= LINES && point < LINES_END ? ASCII + point - LINES : -1;
+        if (at < 0) {
             return new Cell(Character.toString(point), role);
         }
-        if (kept[point] == null) {
-            kept[point] = new Cell(Character.toString(point), role);
+        if (KEPT[role.ordinal()] == null) {
+            KEPT[role.ordinal()] = new Cell[ASCII + LINES_END - LINES];
         }
-        return kept[point];
+        Cell[] kept = KEPT[role.ordinal()];
+        if (kept[at] == null) {
+            kept[at] = new Cell(Character.toString(point), role);
+        }
+        return kept[at];
     }
 
     public boolean isPicture() {

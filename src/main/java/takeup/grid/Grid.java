@@ -16,6 +16,8 @@ public final class Grid {
 
     private final int columns;
     private final Cell[][] cells;
+    /** The rows into which letters were put whose columns a terminal may count differently. */
+    private final boolean[] uncertain;
     private final List<Placement> placements = new ArrayList<>();
     private int cursorColumn = -1;
     private int cursorRow = -1;
@@ -23,6 +25,7 @@ public final class Grid {
     private Grid(int columns, int rows) {
         this.columns = columns;
         this.cells = new Cell[rows][columns];
+        this.uncertain = new boolean[rows];
         Cell blank = Cell.blank(TextRole.NORMAL);
         for (Cell[] row : cells) {
             Arrays.fill(row, blank);
@@ -81,7 +84,9 @@ public final class Grid {
                     blank(at, at + wide, row, role);
                 }
                 letter = at;
-                cells[row][at] = Cell.of(point, role);
+                Cell cell = Cell.of(point, role);
+                cells[row][at] = cell;
+                uncertain[row] |= cell.isUncertain();
                 if (wide == 2) {
                     cells[row][at + 1] = new Cell("", role);
                 }
@@ -122,11 +127,42 @@ public final class Grid {
         return List.copyOf(placements);
     }
 
+    /** Puts the cells of another grid of the same size here; its cursor and its pictures in true pixels it keeps. */
+    public void putAll(Grid other) {
+        for (int row = 0; row < cells.length; row++) {
+            System.arraycopy(other.cells[row], 0, cells[row], 0, columns);
+            uncertain[row] = other.uncertain[row];
+        }
+    }
+
+    /** Whether a row of another grid of the same size looks the same. */
+    public boolean isRowOf(Grid other, int row) {
+        Cell[] ours = cells[row];
+        Cell[] theirs = other.cells[row];
+        for (int column = 0; column < columns; column++) {
+            if (ours[column] != theirs[column] && !ours[column].equals(theirs[column])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a terminal may count the columns of a row differently from {@link Width}. */
+    public boolean isUncertain(int row) {
+        return uncertain[row];
+    }
+
+    /** Whether another grid has as many columns and rows. */
+    public boolean isSizeOf(Grid other) {
+        return columns == other.columns && cells.length == other.cells.length;
+    }
+
     private void putMark(int column, int row, int mark) {
         if (column >= 0) {
             Cell cell = cells[row][column];
             if (cell.text().codePointCount(0, cell.text().length()) <= MARKS) {
                 cells[row][column] = new Cell(cell.text() + Character.toString(mark), cell.role());
+                uncertain[row] = true;
             }
         }
     }
@@ -180,9 +216,7 @@ public final class Grid {
             return this;
         }
         Grid drawn = new Grid(columns, cells.length);
-        for (int row = 0; row < cells.length; row++) {
-            System.arraycopy(cells[row], 0, drawn.cells[row], 0, columns);
-        }
+        drawn.putAll(this);
         int column = cells[cursorRow][cursorColumn].isSecondHalf() ? cursorColumn - 1 : cursorColumn;
         drawn.cells[cursorRow][column] = new Cell(cells[cursorRow][column].text(), role);
         return drawn;

@@ -34,13 +34,43 @@ public record Style(Colour foreground, Colour background, boolean bold, boolean 
         return new Style(foreground, background, bold, reverse, true);
     }
 
-    /** The sequence that sets exactly this style, whatever was set before: {@code ESC [0;1;38;5;208m}. */
-    public String sequence(ColourDepth depth) {
+    /** As this depth can show it. */
+    public Style at(ColourDepth depth) {
         Colour letters = foreground.at(depth);
         // Where there are sixteen colours, bold is another colour: black turns into a grey that cannot be read on
         // white.
-        boolean heavy = bold && !(depth == ColourDepth.SIXTEEN && letters.kind() == Colour.Kind.ANSI);
-        return "\u001b[0" + (heavy ? ";1" : "") + (underline ? ";4" : "") + (reverse ? ";7" : "")
-                + letters.parameters(false) + background.at(depth).parameters(true) + "m";
+        boolean isHeavy = bold && !(depth == ColourDepth.SIXTEEN && letters.kind() == Colour.Kind.ANSI);
+        return new Style(letters, background.at(depth), isHeavy, reverse, underline);
+    }
+
+    /** The sequence that sets exactly this style, whatever was set before: {@code ESC [0;1;38;5;208m}. */
+    public String sequence(ColourDepth depth) {
+        return at(depth).sequence();
+    }
+
+    /** The same, of a style that its terminal can show. */
+    public String sequence() {
+        return "\u001b[0" + weight() + foreground.parameters(false) + background.parameters(true) + "m";
+    }
+
+    /**
+     * The sequence that sets it where another style of the same terminal is set: only the colours that differ, {@code
+     * ESC [38;5;208m}, unless weight or one of the terminal's own colours has to come back.
+     */
+    public String sequenceAfter(Style before) {
+        String letters = foreground.parameters(false);
+        String ground = background.parameters(true);
+        String lettersBefore = before.foreground.parameters(false);
+        String groundBefore = before.background.parameters(true);
+        boolean comesBack = letters.isEmpty() && !lettersBefore.isEmpty() || ground.isEmpty() && !groundBefore.isEmpty();
+        if (comesBack || !weight().equals(before.weight())) {
+            return sequence();
+        }
+        String colours = (letters.equals(lettersBefore) ? "" : letters) + (ground.equals(groundBefore) ? "" : ground);
+        return colours.isEmpty() ? "" : "\u001b[" + colours.substring(1) + "m";
+    }
+
+    private String weight() {
+        return (bold ? ";1" : "") + (underline ? ";4" : "") + (reverse ? ";7" : "");
     }
 }

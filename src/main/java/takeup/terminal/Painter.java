@@ -22,14 +22,13 @@ public final class Painter {
 
     private static final String BLOCKS_BY_GROUND = " ▄▀";
 
+    /** So many unchanged cells are written rather than gone over. */
+    private static final int SHORT_GAP = 4;
+
     private final OutputStream out;
     private final ColourDepth depth;
     private final CharacterSet characterSet;
-    private final String[] sequences = new String[TextRole.values().length];
-    private final String[] filled = new String[TextRole.values().length];
-
-    /** A plate of alarm between its letters: the line below them would cross it. */
-    private String alarmGround = "";
+    private Pen pen;
 
     /** What the terminal shows now; null when that is not known. */
     private Grid shown;
@@ -46,7 +45,6 @@ public final class Painter {
     private final StringBuilder frame = new StringBuilder(8192);
     private int penColumn;
     private int penRow;
-    private TextRole role;
 
     public Painter(OutputStream out, ColourDepth depth, CharacterSet characterSet, Theme theme) {
         this.out = out;
@@ -58,11 +56,7 @@ public final class Painter {
     /** Draws in this theme from now on, everything anew. Without colour every theme looks like {@link Theme#MONO}. */
     synchronized void theme(Theme theme) {
         Theme seen = depth == ColourDepth.NONE ? Theme.MONO : theme;
-        for (TextRole each : TextRole.values()) {
-            sequences[each.ordinal()] = seen.style(each).sequence(depth);
-            filled[each.ordinal()] = seen.style(each).filling().sequence(depth);
-        }
-        alarmGround = seen.style(TextRole.ALARM).unlined().sequence(depth);
+        pen = new Pen(seen, depth);
         cursorDrawn = seen.isCursorDrawn();
         shown = null;
     }
@@ -117,54 +111,69 @@ public final class Painter {
         frame.setLength(0);
         penColumn = -1;
         penRow = -1;
-        role = null;
+        pen.lose();
         if (before == null) {
             // The background is set first, so that an erase in it leaves no other colour at the margins.
-            frame.append(HIDE).append(sequences[TextRole.NORMAL.ordinal()]).append("\u001b[2J");
-            role = TextRole.NORMAL;
+            frame.append(HIDE).append(pen.in(TextRole.NORMAL)).append("\u001b[2J");
         }
     }
 
     private void paint(Grid grid, Grid before, int row) {
-        if (before != null && !differs(grid, before, row)) {
+        if (before != null && grid.isRowOf(before, row)) {
             return;
         }
         // Where the terminal may count columns differently, any change redraws the whole row.
-        boolean whole = before == null || uncertain(grid, row) || uncertain(before, row);
+        boolean whole = before == null || grid.isUncertain(row) || before.isUncertain(row);
         for (int column = 0; column < grid.columns(); column++) {
             Cell cell = grid.cell(column, row);
-            if (!cell.isSecondHalf() && (whole || !cell.equals(before.cell(column, row)))) {
+            boolean isChanged = whole || cell != before.cell(column, row) && !cell.equals(before.cell(column, row));
+            if (isChanged && !cell.isSecondHalf()) {
+                paintGap(grid, column, row);
                 paint(cell, column, row, grid.columns());
             }
         }
     }
 
+    /** Some unchanged cells before the next changed one are fewer bytes than a move over them. */
+    private void paintGap(Grid grid, int column, int row) {
+        if (penRow != row || penColumn < 0 || column - penColumn > SHORT_GAP) {
+            return;
+        }
+        TextRole next = grid.cell(column, row).role();
+        for (int at = penColumn; at < column; at++) {
+            Cell cell = grid.cell(at, row);
+            boolean isOfBoth = pen.isIn(cell.role()) || cell.role() == next;
+            if (!isOfBoth || cell.isPicture() || cell.isSecondHalf() || cell.text().length() != 1) {
+                return;
+            }
+        }
+        while (penColumn >= 0 && penColumn < column) {
+            paint(grid.cell(penColumn, row), penColumn, row, grid.columns());
+        }
+    }
+
     private void paint(Cell cell, int column, int row, int columns) {
-        if (penRow != row || penColumn != column) {
+        if (penRow == row && penColumn >= 0 && penColumn < column) {
+            frame.append("\u001b[").append(column - penColumn).append('C');
+        } else if (penRow != row || penColumn != column) {
             move(column, row);
         }
         if (cell.isPicture() && isHidden(column, row)) {
-            frame.append(sequences[TextRole.NORMAL.ordinal()]).append(' ');
-            role = TextRole.NORMAL;
+            frame.append(pen.in(TextRole.NORMAL)).append(' ');
         } else if (cell.isPicture()) {
-            if (depth == ColourDepth.NONE && role != TextRole.NORMAL) {
-                frame.append(sequences[TextRole.NORMAL.ordinal()]);
+            if (depth == ColourDepth.NONE) {
+                frame.append(pen.in(TextRole.NORMAL));
+            } else {
+                pen.lose();
             }
             frame.append(cell.pixels().written(depth, characterSet));
-            role = depth == ColourDepth.NONE ? TextRole.NORMAL : null;
         } else if (ground(cell.text()) >= 0) {
             // No font draws a block to the very edge of its cell, but every terminal fills a background that far.
-            frame.append(filled[cell.role().ordinal()]).append(BLOCKS_BY_GROUND.charAt(ground(cell.text())));
-            role = null;
+            frame.append(pen.filling(cell.role())).append(BLOCKS_BY_GROUND.charAt(ground(cell.text())));
         } else if (cell.role() == TextRole.ALARM && cell.text().equals(" ")) {
-            frame.append(alarmGround).append(' ');
-            role = null;
+            frame.append(pen.alarmGround()).append(' ');
         } else {
-            if (role != cell.role()) {
-                role = cell.role();
-                frame.append(sequences[role.ordinal()]);
-            }
-            frame.append(cell.text());
+            frame.append(pen.in(cell.role())).append(cell.text());
         }
         penRow = row;
         // After the last column terminals disagree where the cursor is.
@@ -203,24 +212,5 @@ public final class Painter {
 
     private void move(int column, int row) {
         frame.append("\u001b[").append(row + 1).append(';').append(column + 1).append('H');
-    }
-
-    private static boolean differs(Grid grid, Grid before, int row) {
-        for (int column = 0; column < grid.columns(); column++) {
-            Cell cell = grid.cell(column, row);
-            if (cell != before.cell(column, row) && !cell.equals(before.cell(column, row))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean uncertain(Grid grid, int row) {
-        for (int column = 0; column < grid.columns(); column++) {
-            if (grid.cell(column, row).isUncertain()) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.grid.CharacterSet;
 import takeup.grid.ColourDepth;
 import takeup.grid.Grid;
+import takeup.grid.Style;
 import takeup.grid.TextRole;
 import takeup.grid.Theme;
 
@@ -38,6 +40,43 @@ class PainterTest {
     void onlyWhatDiffersIsWritten() throws IOException {
         painter.show(grid("f/11"));
         writes("<1;3H<0m22", grid("f/22"));
+    }
+
+    /** A move within a row is shorter than one to a row and column, and a few cells are shorter than either. */
+    @Test
+    void aShortGapIsWrittenAndALongOneIsGoneOver() throws IOException {
+        painter.show(row("1.0 over   at noon 5.6"));
+        writes("<1;1H<0m0.5 under", row("0.5 under  at noon 5.6"));
+        writes("<1;1H<0m1<18C8", row("1.5 under  at noon 8.6"));
+        writes("<1;1H<0m2.0", row("2.0 under  at noon 8.6"));
+    }
+
+    @Test
+    void ofAnotherRoleOnTheSameGroundOnlyTheColourGoesOut() throws IOException {
+        painter = new Painter(
+                out, ColourDepth.INDEXED, CharacterSet.UNICODE, Theme.named("dark").orElseThrow());
+        painter.show(keys("F1 help", 2, 5));
+        writes("<1;2H<0;38;5;222;48;5;235m2<38;5;251m find", keys("F2 find", 2, 5));
+    }
+
+    /** What is on the screen is the same whichever way it came there. */
+    @Test
+    void noStyleIsLeftStandingInTheNext() {
+        for (String name : new String[] {"dark", "sun", "night", "mono"}) {
+            for (ColourDepth depth : ColourDepth.values()) {
+                Theme theme = Theme.named(name).orElseThrow();
+                for (TextRole one : TextRole.values()) {
+                    for (TextRole other : TextRole.values()) {
+                        Style from = theme.style(one).at(depth);
+                        Style to = theme.style(other).at(depth);
+                        assertEquals(
+                                attributes(from.sequence() + to.sequence()),
+                                attributes(from.sequence() + to.sequenceAfter(from)),
+                                () -> name + " " + depth + ": " + one + " to " + other);
+                    }
+                }
+            }
+        }
     }
 
     /** A line below the letters of a plate would cross the letters that are painted on it. */
@@ -124,10 +163,10 @@ class PainterTest {
         painter = new Painter(
                 out, ColourDepth.TRUE, CharacterSet.UNICODE, Theme.named(theme).orElseThrow());
         painter.show(withCursor(grid("ab"), 1, 0));
-        String cursor = Theme.named(theme)
-                .orElseThrow()
-                .style(TextRole.CURSOR)
-                .sequence(ColourDepth.TRUE)
+        Theme seen = Theme.named(theme).orElseThrow();
+        String cursor = seen.style(TextRole.CURSOR)
+                .at(ColourDepth.TRUE)
+                .sequenceAfter(seen.style(TextRole.NORMAL).at(ColourDepth.TRUE))
                 .replace("\u001b[", "<");
         assertTrue(written().contains(cursor + "b"), written());
         assertFalse(written().contains(SHOW), written());
@@ -163,6 +202,41 @@ class PainterTest {
         Grid grid = Grid.of(6, 2);
         grid.put(0, 0, text, TextRole.NORMAL);
         return grid;
+    }
+
+    private static Grid row(String text) {
+        Grid grid = Grid.of(30, 2);
+        grid.put(0, 0, text, TextRole.NORMAL);
+        return grid;
+    }
+
+    private static Grid keys(String text, int key, int rest) {
+        Grid grid = Grid.of(30, 2);
+        grid.put(grid.put(0, 0, text.substring(0, key), TextRole.KEY), 0, text.substring(key, key + rest), TextRole.BAR);
+        return grid;
+    }
+
+    /** What letters look like behind some sequences: weight, line, reversal, colour, ground (ECMA-48, 8.3.117). */
+    private static String attributes(String sequences) {
+        String[] set = new String[5];
+        for (String sequence : sequences.split("\u001b\\[")) {
+            String[] parameters = sequence.replace("m", "").split(";");
+            for (int i = 0; i < parameters.length && !sequence.isEmpty(); i++) {
+                int one = Integer.parseInt(parameters[i]);
+                if (one == 0) {
+                    Arrays.fill(set, null);
+                } else if (one == 38 || one == 48) {
+                    int end = i + (parameters[i + 1].equals("5") ? 2 : 4);
+                    set[one == 38 ? 3 : 4] = String.join(";", Arrays.copyOfRange(parameters, i, end + 1));
+                    i = end;
+                } else if (one < 10) {
+                    set[one == 1 ? 0 : one == 4 ? 1 : 2] = parameters[i];
+                } else {
+                    set[one < 40 || one >= 90 && one < 100 ? 3 : 4] = parameters[i];
+                }
+            }
+        }
+        return Arrays.toString(set);
     }
 
     private static Grid withCursor(Grid grid, int column, int row) {
