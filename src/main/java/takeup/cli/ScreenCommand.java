@@ -52,8 +52,8 @@ final class ScreenCommand {
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final MonotonicClock ticks = new MonotonicClock();
     private final CountDownLatch left = new CountDownLatch(1);
+    private final Screen screen = new Screen();
     private Optional<ScansOnScreen> scans = Optional.empty();
-
     private Optional<Front> front = Optional.empty();
 
     /** What may stand between the loop and the session: the tour of the demo. */
@@ -207,7 +207,11 @@ final class ScreenCommand {
                 session = session.in(size.columns(), size.rows());
                 terminal.show(render(session, size, terminal.pixels()));
             }
-            long untilDraft = drafts.wait(session.prompt().text(), ticks(), TICK);
+            String typed = session.prompt().text();
+            if (drafts.takes(typed, ticks())) {
+                disk.ask(new Effect.Draft(typed)); // behind the picture, which does not wait for it
+            }
+            long untilDraft = drafts.wait(typed, ticks(), TICK);
             Message message = next(Math.max(0, Math.min(untilDraft, wake - ticks())));
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
@@ -231,13 +235,11 @@ final class ScreenCommand {
                             "theme " + theme + ", but NO_COLOR or TERM asks for no colour: the screen stays without"));
                 }
             }
-            String typed = session.prompt().text();
-            boolean isLeaving = step.effects().stream().anyMatch(it -> it instanceof Effect.Quit);
-            if (isLeaving ? drafts.takesLast(typed) : drafts.takes(typed, ticks())) {
-                disk.ask(new Effect.Draft(typed));
-            }
             for (Effect effect : step.effects()) {
                 if (effect instanceof Effect.Quit quit) {
+                    if (drafts.takesLast(session.prompt().text())) {
+                        disk.ask(new Effect.Draft(session.prompt().text()));
+                    }
                     return quit.lines();
                 } else if (effect instanceof Effect.Wake in) {
                     wake = ticks() + in.milliseconds();
@@ -263,7 +265,7 @@ final class ScreenCommand {
         }
         return front.isPresent()
                 ? front.get().render(session, size, pixels)
-                : Screen.render(session, size.columns(), size.rows(), pixels);
+                : screen.picture(session, size.columns(), size.rows(), pixels);
     }
 
     private Message next(long milliseconds) {

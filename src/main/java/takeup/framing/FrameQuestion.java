@@ -38,18 +38,15 @@ final class FrameQuestion {
     /** The same setting in the same light is asked about once. */
     private static Optional<String> light(Roll before, Roll after) {
         Frame last = after.newest().orElseThrow();
-        boolean isAsked = before.newest().filter(it -> isAlike(it, last)).isPresent();
         ExposureResult result = ExposureResult.of(after, last);
-        if (isAsked
-                || last.kind() != Frame.Kind.EXPOSED
-                || result.overBoxStops().isEmpty()) {
+        if (last.kind() != Frame.Kind.EXPOSED || result.overBoxStops().isEmpty()) {
             return Optional.empty();
         }
         Stock stock = after.film().stock();
         double stops =
                 result.overBoxStops().getAsDouble() + after.film().development().pushStops();
         boolean isFar = Stops.above(stops, stock.overStops() + FAR) || Stops.above(-stops, stock.underStops() + FAR);
-        return isFar
+        return isFar && before.newest().filter(it -> isAlike(it, last)).isEmpty()
                 ? Optional.of((last.further().isEmpty() ? "this frame is " : "the exposures of this frame are ")
                         + result.light().words() + ", and the film tolerates "
                         + Stops.words(stops > 0 ? stock.overStops() : stock.underStops()))

@@ -18,6 +18,7 @@ public final class Grid {
     private final Cell[][] cells;
     /** The rows into which letters were put whose columns a terminal may count differently. */
     private final boolean[] uncertain;
+
     private final List<Placement> placements = new ArrayList<>();
     private int cursorColumn = -1;
     private int cursorRow = -1;
@@ -150,11 +151,6 @@ public final class Grid {
     /** Whether a terminal may count the columns of a row differently from {@link Width}. */
     public boolean isUncertain(int row) {
         return uncertain[row];
-    }
-
-    /** Whether another grid has as many columns and rows. */
-    public boolean isSizeOf(Grid other) {
-        return columns == other.columns && cells.length == other.cells.length;
     }
 
     private void putMark(int column, int row, int mark) {

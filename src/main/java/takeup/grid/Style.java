@@ -54,15 +54,16 @@ public record Style(Colour foreground, Colour background, boolean bold, boolean 
     }
 
     /**
-     * The sequence that sets it where another style of the same terminal is set: only the colours that differ, {@code
-     * ESC [38;5;208m}, unless weight or one of the terminal's own colours has to come back.
+     * The sequence that sets it where another style of the same terminal is set: only the colours that differ,
+     * {@code ESC [38;5;208m}, unless weight or one of the terminal's own colours has to come back.
      */
     public String sequenceAfter(Style before) {
         String letters = foreground.parameters(false);
         String ground = background.parameters(true);
         String lettersBefore = before.foreground.parameters(false);
         String groundBefore = before.background.parameters(true);
-        boolean comesBack = letters.isEmpty() && !lettersBefore.isEmpty() || ground.isEmpty() && !groundBefore.isEmpty();
+        boolean comesBack =
+                letters.isEmpty() && !lettersBefore.isEmpty() || ground.isEmpty() && !groundBefore.isEmpty();
         if (comesBack || !weight().equals(before.weight())) {
             return sequence();
         }

@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,8 @@ final class FullShootView {
     private final Grid grid;
     private final Layout layout;
     private final Optional<Suggestions> advice;
+    /** The row after the body. */
+    private final int end;
 
     FullShootView(Session session, Grid grid) {
         this.session = session;
@@ -46,9 +49,24 @@ final class FullShootView {
         this.grid = grid;
         this.layout = Layout.of(grid);
         this.advice = session.advice();
+        this.end = BottomBars.top(grid, session, messageRows());
     }
 
-    void draw() {
+    /**
+     * Whether its body looks like that of another one, drawn less than so long before: it shows what is true, the time,
+     * the highlighted row and the end that the last rows leave, and nothing else.
+     */
+    boolean hasBodyOf(FullShootView other, Duration tick) {
+        return state == other.state
+                && session.view().chosen() == other.session.view().chosen()
+                && end == other.end
+                && layout.columns() == other.layout.columns()
+                && layout.rows() == other.layout.rows()
+                && Duration.between(other.session.now(), session.now()).abs().compareTo(tick) < 0;
+    }
+
+    /** Draws what stands above the last rows. */
+    void drawBody() {
         TopBar.draw(grid, session);
         int row = layout.isGrand() ? 2 : 1;
         if (state.placeInHand().isPresent()) {
@@ -59,7 +77,7 @@ final class FullShootView {
             TextFit.drawPlates(grid, words, layout.margin(), row, layout.room(), plates);
             row += plates;
         }
-        int bottom = BottomBars.top(grid, session, messageRows());
+        int bottom = end;
         Optional<NextMoment> moment = NextMoment.of(state, session.now());
         if (moment.isPresent()) {
             MomentLine.draw(grid, moment.get(), --bottom);
@@ -69,6 +87,10 @@ final class FullShootView {
         } else {
             new GuidePanel(session, grid).drawChoices(row + 1, bottom - row - 1);
         }
+    }
+
+    /** Draws the last rows, and over the body what is said there. */
+    void drawBars() {
         BottomBars.draw(grid, session, messageRows(), FooterKeys.List.WHOLE);
     }
 

@@ -7,9 +7,9 @@ import takeup.grid.PixelShape;
 import takeup.panel.Layout;
 import takeup.session.Session;
 
-/** The model as a picture. Pure: everything is drawn every time, and nothing is changed. */
+/** The model as a picture; nothing of the model is changed. */
 public final class Screen {
-    private Screen() {}
+    private final KeptBody body = new KeptBody();
 
     /** The picture of a model in so many columns and rows. */
     public static Grid render(Session session, int columns, int rows) {
@@ -18,6 +18,11 @@ public final class Screen {
 
     /** The same for a terminal that draws pixels in this shape: a slate may need whole cells. */
     public static Grid render(Session session, int columns, int rows, PixelShape pixels) {
+        return new Screen().picture(session, columns, rows, pixels);
+    }
+
+    /** The same, quicker: what stands above the prompt is drawn again only where it can have changed. */
+    public Grid picture(Session session, int columns, int rows, PixelShape pixels) {
         Grid grid = Grid.of(columns, rows);
         if (Layout.of(grid).isTiny()) {
             TinyShootView.draw(session, grid);
@@ -29,7 +34,7 @@ public final class Screen {
         return grid;
     }
 
-    private static void page(Session session, Grid grid) {
+    private void page(Session session, Grid grid) {
         switch (session.view().page()) {
             case SHOOT -> shoot(session, grid);
             case FRAMES -> FramesView.draw(session, grid);
@@ -44,7 +49,7 @@ public final class Screen {
         }
     }
 
-    private static void shoot(Session session, Grid grid) {
+    private void shoot(Session session, Grid grid) {
         Optional<BulbTimer> timer = session.shown().timerInHand();
         if (timer.isPresent()) {
             new TimerView(session, grid, timer.get()).draw();
@@ -53,7 +58,7 @@ public final class Screen {
         } else if (Layout.of(grid).isSmall()) {
             new SmallShootView(session, grid).draw();
         } else {
-            new FullShootView(session, grid).draw();
+            body.draw(new FullShootView(session, grid), grid);
         }
     }
 }

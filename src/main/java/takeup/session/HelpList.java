@@ -223,14 +223,17 @@ public record HelpList(String title, List<Section> sections) {
      * first one that was found.
      */
     public static Optional<Entry> onEnter(Session session) {
-        List<Entry> entries =
-                session.view().page() == Session.Page.HELP ? of(session).entries() : List.of();
+        if (session.view().page() != Session.Page.HELP) {
+            return Optional.empty();
+        }
+        List<Entry> entries = of(session).entries();
         int chosen = session.view().chosen();
         if (chosen >= 0 && chosen < entries.size()) {
             return Optional.of(entries.get(chosen));
         }
-        boolean looking = session.prompt().lines().size() == 1 && session.echo().isEmpty();
-        return looking && !entries.isEmpty() ? Optional.of(entries.get(0)) : Optional.empty();
+        boolean isLooking =
+                session.prompt().lines().size() == 1 && session.echo().isEmpty();
+        return isLooking && !entries.isEmpty() ? Optional.of(entries.get(0)) : Optional.empty();
     }
 
     /** Whether Enter on an entry does it at once; what may change the log goes to the prompt, where Enter does it. */

@@ -49,10 +49,11 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
     public static List<String> now(Session session, Predicate<String> asked) {
         List<String> keys = new ArrayList<>();
         for (KeyBinding binding : KeyBindings.ALL) {
+            if (!binding.isHere(session)) {
+                continue;
+            }
             String key = binding.key().toString();
-            if (binding.isHere(session)
-                    && asked.test(key)
-                    && KeyObstacle.of(binding.action(), session).isEmpty()) {
+            if (asked.test(key) && KeyObstacle.of(binding.action(), session).isEmpty()) {
                 keys.add(key);
             }
         }

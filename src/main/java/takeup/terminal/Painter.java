@@ -143,7 +143,10 @@ public final class Painter {
         for (int at = penColumn; at < column; at++) {
             Cell cell = grid.cell(at, row);
             boolean isOfBoth = pen.isIn(cell.role()) || cell.role() == next;
-            if (!isOfBoth || cell.isPicture() || cell.isSecondHalf() || cell.text().length() != 1) {
+            if (!isOfBoth
+                    || cell.isPicture()
+                    || cell.isSecondHalf()
+                    || cell.text().length() != 1) {
                 return;
             }
         }

@@ -54,7 +54,10 @@ class PainterTest {
     @Test
     void ofAnotherRoleOnTheSameGroundOnlyTheColourGoesOut() throws IOException {
         painter = new Painter(
-                out, ColourDepth.INDEXED, CharacterSet.UNICODE, Theme.named("dark").orElseThrow());
+                out,
+                ColourDepth.INDEXED,
+                CharacterSet.UNICODE,
+                Theme.named("dark").orElseThrow());
         painter.show(keys("F1 help", 2, 5));
         writes("<1;2H<0;38;5;222;48;5;235m2<38;5;251m find", keys("F2 find", 2, 5));
     }
@@ -212,7 +215,8 @@ class PainterTest {
 
     private static Grid keys(String text, int key, int rest) {
         Grid grid = Grid.of(30, 2);
-        grid.put(grid.put(0, 0, text.substring(0, key), TextRole.KEY), 0, text.substring(key, key + rest), TextRole.BAR);
+        grid.put(
+                grid.put(0, 0, text.substring(0, key), TextRole.KEY), 0, text.substring(key, key + rest), TextRole.BAR);
         return grid;
     }
 
