@@ -1,9 +1,7 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
 import picocli.CommandLine.Command;
@@ -15,7 +13,6 @@ import takeup.console.Console;
 import takeup.index.IndexedRoll;
 import takeup.json.JsonText;
 import takeup.options.GlobalOptions;
-import takeup.roll.RollId;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrame;
 import takeup.text.English;
@@ -56,12 +53,12 @@ final class FindSubcommand implements Callable<Integer> {
         }
         Console console = global.console();
         StringBuilder lines = new StringBuilder();
-        Set<RollId> rolls = new HashSet<>();
+        AtomicLong rolls = new AtomicLong();
         AtomicLong frames = new AtomicLong();
         List<String> problems = global.index().forEach(IndexedRoll.KIND, roll -> {
+            long before = frames.get();
             roll.forEachFrame(row -> {
                 if (query.matches(row)) {
-                    rolls.add(roll.id());
                     lines.append(json ? JsonText.line(FoundFrame.json(row)) : FoundFrame.line(row))
                             .append('\n');
                     if (frames.incrementAndGet() % LINES == 0) {
@@ -69,16 +66,16 @@ final class FindSubcommand implements Callable<Integer> {
                     }
                 }
             });
+            rolls.addAndGet(frames.get() > before ? 1 : 0);
             return !console.failed();
         });
         write(lines);
         problems.forEach(console::error);
         if (!json) {
             console.line(
-                    rolls.isEmpty()
+                    rolls.get() == 0
                             ? "No frame meets all of: " + query.typed()
-                            : English.count((int) frames.get(), "frame") + " on "
-                                    + English.count(rolls.size(), "roll"));
+                            : English.count((int) frames.get(), "frame") + " on " + English.count(rolls.get(), "roll"));
         }
         return problems.isEmpty() ? 0 : 1;
     }

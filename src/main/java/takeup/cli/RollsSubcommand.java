@@ -3,18 +3,18 @@ package takeup.cli;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Clock;
 import takeup.console.Console;
-import takeup.files.AllRolls;
 import takeup.files.OrderFolder;
+import takeup.index.RollsAsLoaded;
 import takeup.json.Json;
+import takeup.json.JsonListText;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
 import takeup.order.Order;
@@ -30,6 +30,9 @@ import takeup.text.Padding;
         description = "Lists all rolls in the order of loading.",
         footer = {"", "For example:", "  takeup rolls", "  takeup rolls --json"})
 final class RollsSubcommand implements Callable<Integer> {
+    /** So many lines go out in one write. */
+    private static final int LINES = 1000;
+
     @ParentCommand
     GlobalOptions global;
 
@@ -39,41 +42,50 @@ final class RollsSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Console console = global.console();
-        AllRolls<RollSummary> all = AllRolls.summaries(global.index());
-        List<RollSummary> rolls = all.rolls();
-        List<String> problems = new ArrayList<>(all.problems());
+        RollsAsLoaded rolls = global.index().asLoaded();
+        List<String> problems = new ArrayList<>(rolls.problems());
         OrderFolder.Found<Order> orders = new OrderFolder(global.folder(), false).allOrders();
         problems.addAll(orders.problems());
         problems.forEach(console::error);
         OrderTracker where = new OrderTracker(orders.all());
         if (json.isAsked()) {
-            console.json(
-                    "rolls",
-                    Json.object()
-                            .and(
-                                    "rolls",
-                                    rolls.stream().map(it -> json(it, where)).toList()));
-        } else if (rolls.isEmpty()) {
-            console.line("no roll yet in " + global.folder());
+            JsonListText all = console.json("rolls", Json.object(), "rolls");
+            rolls.forEach(it -> {
+                all.item(json(it, where));
+                return !console.failed();
+            });
+            all.end(Json.object());
         } else {
-            List<String> lines = new ArrayList<>();
-            rolls.forEach(it -> lines.add(line(it, where)));
-            lines.addAll(due(rolls, where));
-            console.lines(lines);
+            print(rolls, where);
         }
         return problems.isEmpty() ? 0 : 1;
     }
 
-    /** What is due of the orders, and which exposed rolls have waited too long. */
-    private static List<String> due(List<RollSummary> rolls, OrderTracker where) {
+    private void print(RollsAsLoaded rolls, OrderTracker where) throws IOException {
+        Console console = global.console();
         LocalDate today = Clock.wall().toLocalDate();
-        Map<String, LocalDate> since = new LinkedHashMap<>();
-        rolls.stream()
-                .filter(it -> it.state() == Roll.State.FINISHED)
-                .forEach(it -> it.finishedAt().ifPresent(at -> since.put(it.id().toString(), at.toLocalDate())));
-        List<String> due = new ArrayList<>(where.due(today));
-        where.waiting(since, today).ifPresent(due::add);
-        return due;
+        OrderTracker.Waiting waiting = where.waiting(today);
+        List<String> lines = new ArrayList<>();
+        AtomicBoolean isAny = new AtomicBoolean();
+        rolls.forEach(it -> {
+            isAny.set(true);
+            lines.add(line(it, where));
+            if (it.state() == Roll.State.FINISHED) {
+                it.finishedAt().ifPresent(at -> waiting.add(it.id().toString(), at.toLocalDate()));
+            }
+            if (lines.size() == LINES) {
+                console.lines(lines);
+                lines.clear();
+            }
+            return !console.failed();
+        });
+        if (isAny.get()) {
+            lines.addAll(where.due(today));
+            waiting.sentence().ifPresent(lines::add);
+        } else {
+            lines.add("no roll yet in " + global.folder());
+        }
+        console.lines(lines);
     }
 
     private static String where(RollSummary roll, OrderTracker orders) {

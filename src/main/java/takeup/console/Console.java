@@ -9,6 +9,7 @@ import takeup.disk.IoErrorText;
 import takeup.grid.CharacterSet;
 import takeup.json.DecimalFields;
 import takeup.json.Json;
+import takeup.json.JsonListText;
 import takeup.json.JsonText;
 import takeup.terminal.TerminalEnvironment;
 
@@ -61,9 +62,22 @@ public final class Console {
 
     /** The same where it goes to a file. */
     public static String document(String name, Json.Obj fields) {
+        return JsonText.pretty(DecimalFields.in(formatted(name, fields)));
+    }
+
+    /**
+     * The same with a list in it that goes out item by item, however long it is.
+     *
+     * @param before the fields in front of the list
+     */
+    public JsonListText json(String name, Json.Obj before, String list) {
+        return new JsonListText(formatted(name, before), list, this::raw);
+    }
+
+    private static Json.Obj formatted(String name, Json.Obj fields) {
         Json.Obj document = Json.object().and("format", "takeup-" + name).and("version", 1);
         fields.fields().forEach(document::and);
-        return JsonText.pretty(DecimalFields.in(document));
+        return document;
     }
 
     /**

@@ -10,8 +10,8 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import takeup.disk.ReadAhead;
 import takeup.index.ArchiveIndex;
-import takeup.index.ListedRoll;
 import takeup.index.RollReading;
+import takeup.index.RollsAsLoaded;
 import takeup.journal.Archive;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
@@ -44,17 +44,10 @@ public record AllRolls<T>(List<T> rolls, List<String> problems) {
 
     /** The line of each in a list, from the index where that is quicker. */
     public static AllRolls<RollSummary> summaries(ArchiveIndex index) throws IOException {
-        List<Placed<RollSummary>> rolls = new ArrayList<>();
-        List<String> problems = index.forEach(
-                ListedRoll.KIND,
-                it -> rolls.add(new Placed<>(
-                        it.head().summary().id(),
-                        it.loading(),
-                        Optional.of(it.head().summary()),
-                        List.of())));
-        return new AllRolls<>(
-                inOrder(rolls),
-                problems.stream().filter(it -> !it.startsWith("reviews/")).toList());
+        RollsAsLoaded listed = index.asLoaded();
+        List<RollSummary> rolls = new ArrayList<>();
+        listed.forEach(rolls::add);
+        return new AllRolls<>(rolls, listed.problems());
     }
 
     private static <T> List<T> inOrder(List<Placed<T>> rolls) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -106,29 +107,35 @@ public record OrderFolder(Path base, boolean isLoose) {
                         RollJson.text(it, MadeBy.version(Version.number()), Set.of(RollJson.Private.CLIENT)))));
     }
 
-    /** The finished ones among the rolls whose numbers are wanted; what they hold is not looked at. */
-    public Found<Unloaded> unloaded(ArchiveIndex index, Predicate<String> wanted) throws IOException {
+    /**
+     * The finished ones among the rolls whose numbers are wanted; what they hold is not looked at.
+     *
+     * @param taken takes them in the order of their numbers
+     * @return what could not be read
+     */
+    public List<String> unloaded(ArchiveIndex index, Predicate<String> wanted, Consumer<Unloaded> taken)
+            throws IOException {
         if (isLoose) {
-            return looseRolls(
+            Found<Unloaded> found = looseRolls(
                     wanted,
                     it -> it.isFinished()
                             ? Optional.of(
                                     new Unloaded(it.roll(), it.finishedAt().map(OffsetDateTime::toLocalDate)))
                             : Optional.empty());
+            found.all.forEach(taken);
+            return found.problems;
         }
-        List<Unloaded> all = new ArrayList<>();
         List<String> problems = index.forEach(ListedRoll.KIND, it -> {
             RollSummary roll = it.head().summary();
             if (roll.state() == Roll.State.FINISHED && wanted.test(roll.id().toString())) {
-                all.add(new Unloaded(roll.id().toString(), roll.finishedAt().map(OffsetDateTime::toLocalDate)));
+                taken.accept(
+                        new Unloaded(roll.id().toString(), roll.finishedAt().map(OffsetDateTime::toLocalDate)));
             }
             return true;
         });
-        return new Found<>(
-                all,
-                problems.stream()
-                        .filter(it -> wanted.test(it.substring(0, Math.max(0, it.indexOf('.')))))
-                        .toList());
+        return problems.stream()
+                .filter(it -> wanted.test(it.substring(0, Math.max(0, it.indexOf('.')))))
+                .toList();
     }
 
     private <T> Found<T> rolls(

@@ -10,8 +10,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
@@ -116,8 +114,8 @@ public final class Archive {
     }
 
     /** The numbers of the rolls about whose scans something was decided. */
-    public List<RollId> reviewedRolls() throws IOException {
-        return ids(layout.reviews());
+    public RollNumbers reviewedRolls() throws IOException {
+        return DataLayout.rolls(drive.names(layout.reviews()));
     }
 
     /** What was decided about the scans of a roll; nothing and no problem where there is no such file. */
@@ -190,26 +188,9 @@ public final class Archive {
         return Optional.empty();
     }
 
-    /**
-     * The numbers of all rolls, each with sizes and times of the files that it is read from: what is the same as before
-     * was not written to. A number whose file is none to be read has an empty stamp.
-     */
-    public SortedMap<RollId, String> stamps() throws IOException {
-        SortedMap<RollId, String> stamps = new TreeMap<>();
-        // In this order a roll that is finished at this very moment is in one of the two.
-        stamp(layout.openRolls(), "open ", stamps);
-        stamp(layout.finishedRolls(), "finished ", stamps);
-        SortedMap<RollId, String> reviews = new TreeMap<>();
-        stamp(layout.reviews(), " review ", reviews);
-        reviews.forEach((id, stamp) -> stamps.computeIfPresent(id, (roll, own) -> stamp.isEmpty() ? "" : own + stamp));
-        return stamps;
-    }
-
-    private void stamp(Path folder, String where, SortedMap<RollId, String> into) throws IOException {
-        for (RollId id : ids(folder)) {
-            String stamp = drive.stamp(folder.resolve(id + DataLayout.ENDING));
-            into.merge(id, stamp.isEmpty() ? "" : where + stamp, (one, other) -> one + " " + other);
-        }
+    /** The numbers of all rolls, and by what is known whether they were written to. */
+    public RollStamps stamps() throws IOException {
+        return RollStamps.of(drive, layout);
     }
 
     /** The files of the index, which is no record of anything. */

@@ -69,12 +69,7 @@ final class JsonWriter {
 
     private static String write(Json json, boolean pretty) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator generator = JsonText.FACTORY.createGenerator(text)) {
-            if (pretty) {
-                DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-                generator.setPrettyPrinter(
-                        new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
-            }
+        try (JsonGenerator generator = pretty ? indented(text) : JsonText.FACTORY.createGenerator(text)) {
             write(json, generator);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -82,11 +77,20 @@ final class JsonWriter {
         return plain(text.toString());
     }
 
+    /** Two blanks a level. */
+    static JsonGenerator indented(StringWriter text) throws IOException {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        return JsonText.FACTORY
+                .createGenerator(text)
+                .setPrettyPrinter(
+                        new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+    }
+
     /**
      * What a terminal might obey, and half a character that UTF-8 has no form for, as escapes of JSON: they stand in
      * strings alone, but for the line feeds between the fields.
      */
-    private static String plain(String json) {
+    static String plain(String json) {
         StringBuilder out = null;
         for (int at = plainAscii(json); at < json.length(); at += Character.charCount(json.codePointAt(at))) {
             int point = json.codePointAt(at);
@@ -115,7 +119,7 @@ final class JsonWriter {
         return at;
     }
 
-    private static void write(Json json, JsonGenerator generator) throws IOException {
+    static void write(Json json, JsonGenerator generator) throws IOException {
         if (json instanceof Json.Obj object) {
             generator.writeStartObject();
             for (Map.Entry<String, Json> field : object.fields().entrySet()) {

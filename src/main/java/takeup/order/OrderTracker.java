@@ -104,44 +104,63 @@ public final class OrderTracker {
         return Optional.of(new Ending(end, ChronoUnit.DAYS.between(today, end)));
     }
 
-    /**
-     * Exposed rolls in no order that have waited longer than the lab of the last order wants, as one sentence; empty if
-     * none has.
-     *
-     * @param finished the finished rolls and the days on which they came out of the camera
-     */
-    public Optional<String> waiting(Map<String, LocalDate> finished, LocalDate today) {
-        int days = orders.isEmpty()
+    /** Takes exposed rolls one by one, and says which in no order have waited longer than the last lab wants. */
+    public final class Waiting {
+        private final LocalDate today;
+        private final int days = orders.isEmpty()
                 ? Lab.WAIT
                 : orders.get(orders.size() - 1).lab().deadlines().sendWithin();
-        List<String> names = new ArrayList<>();
-        int unnamed = 0;
-        for (Map.Entry<String, LocalDate> roll : finished.entrySet()) {
-            long waited = ChronoUnit.DAYS.between(roll.getValue(), today);
-            if (waited <= days || order(roll.getKey()).isPresent()) {
-                continue;
-            }
-            if (names.size() < NAMED) {
-                names.add(roll.getKey() + " for " + waited + " days");
-            } else {
-                unnamed++;
+        private final FirstFew waiting = new FirstFew();
+
+        private Waiting(LocalDate today) {
+            this.today = today;
+        }
+
+        /**
+         * A finished roll.
+         *
+         * @param on the day on which it came out of the camera
+         */
+        public void add(String roll, LocalDate on) {
+            long waited = ChronoUnit.DAYS.between(on, today);
+            if (waited > days && order(roll).isEmpty()) {
+                waiting.add(roll + " for " + waited + " days");
             }
         }
-        return names.isEmpty()
-                ? Optional.empty()
-                : Optional.of("exposed and in no order: " + first(names, unnamed)
-                        + "; exposed film fades with time and heat, so send it soon");
+
+        /** One sentence on all of them; empty if none has waited so long. */
+        public Optional<String> sentence() {
+            return waiting.words()
+                    .map(it -> "exposed and in no order: " + it
+                            + "; exposed film fades with time and heat, so send it soon");
+        }
     }
 
-    /** The first of many numbers of rolls, so that the line can be read: {@code R0001, R0002 and 40 more}. */
-    public static String first(List<String> rolls) {
-        int named = Math.min(NAMED, rolls.size());
-        return first(rolls.subList(0, named), rolls.size() - named);
+    /** Which exposed rolls have waited too long on that day, of those that it is told of. */
+    public Waiting waiting(LocalDate today) {
+        return new Waiting(today);
     }
 
-    private static String first(List<String> named, int more) {
-        return String.join(", ", named)
-                + (more == 0 ? "" : " and " + more + " more (takeup order list --json names all)");
+    /** The first of many rolls, so that a line of them can be read. */
+    public static final class FirstFew {
+        private final List<String> named = new ArrayList<>();
+        private int more;
+
+        public void add(String roll) {
+            if (named.size() < NAMED) {
+                named.add(roll);
+            } else {
+                more++;
+            }
+        }
+
+        /** {@code R0001, R0002 and 40 more}; empty where there is none. */
+        public Optional<String> words() {
+            return named.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join(", ", named)
+                            + (more == 0 ? "" : " and " + more + " more (takeup order list --json names all)"));
+        }
     }
 
     /** Rolls of an order whose files have changed since, each one sentence. */

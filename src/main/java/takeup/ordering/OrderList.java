@@ -1,14 +1,13 @@
 package takeup.ordering;
 
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Consumer;
 import takeup.console.Console;
 import takeup.files.OrderFolder;
 import takeup.json.Json;
+import takeup.json.JsonListText;
 import takeup.order.Order;
 import takeup.order.OrderTracker;
 import takeup.text.IsoTime;
@@ -16,6 +15,8 @@ import takeup.text.IsoTime;
 /** All orders, where their rolls are, and what is due. Only reads. */
 final class OrderList {
     private final OrderDesk desk;
+    /** Whether all could be read so far. */
+    private boolean isWhole = true;
 
     OrderList(OrderDesk desk) {
         this.desk = desk;
@@ -23,67 +24,67 @@ final class OrderList {
 
     /** Prints it for people; the exit status. */
     int print() throws IOException {
-        Listed listed = read();
+        List<Order> orders = orders();
         Console console = desk.console();
-        if (listed.orders.isEmpty()) {
+        if (orders.isEmpty()) {
             console.line("no order yet in " + desk.folder().orders());
         }
-        for (Order order : listed.orders) {
+        for (Order order : orders) {
             console.line(order.order() + "  " + order.madeAt().toLocalDate() + "  "
                     + order.lab().name() + "  " + order.summary() + "  " + OrderDesk.where(order)
                     + order.reference().map(it -> "  " + it).orElse(""));
         }
-        if (!listed.notOrdered.isEmpty()) {
-            console.line("exposed, in no order: " + OrderTracker.first(listed.notOrdered));
-        }
-        listed.due.forEach(console::line);
-        return listed.status();
+        OrderTracker.FirstFew notOrdered = new OrderTracker.FirstFew();
+        List<String> due = due(orders, notOrdered::add);
+        notOrdered.words().ifPresent(it -> console.line("exposed, in no order: " + it));
+        due.forEach(console::line);
+        return isWhole ? 0 : 1;
     }
 
     /** Prints it as a JSON object; the exit status. */
     int printJson() throws IOException {
-        Listed listed = read();
-        desk.console()
+        List<Order> orders = orders();
+        JsonListText notOrdered = desk.console()
                 .json(
                         "orders",
                         Json.object()
                                 .and(
                                         "orders",
-                                        listed.orders.stream()
-                                                .map(OrderList::json)
-                                                .toList())
-                                .and("notOrdered", listed.notOrdered)
-                                .and("due", listed.due));
-        return listed.status();
+                                        orders.stream().map(OrderList::json).toList()),
+                        "notOrdered");
+        List<String> due = due(orders, notOrdered::item);
+        notOrdered.end(Json.object().and("due", due));
+        return isWhole ? 0 : 1;
     }
 
-    /** What there is: orders, exposed rolls in none of them, what is due, and whether all could be read. */
-    private record Listed(List<Order> orders, List<String> notOrdered, List<String> due, boolean isWhole) {
-        int status() {
-            return isWhole ? 0 : 1;
-        }
-    }
-
-    private Listed read() throws IOException {
+    private List<Order> orders() {
         OrderFolder.Found<Order> found = desk.folder().allOrders();
-        found.problems().forEach(desk.console()::error);
-        OrderTracker where = new OrderTracker(found.all());
-        List<String> due = new ArrayList<>(desk.due(found.all()));
-        OrderFolder.Found<OrderFolder.Unloaded> free = desk.folder()
-                .unloaded(desk.global().index(), it -> where.order(it).isEmpty());
-        free.problems().forEach(desk.console()::error);
-        Map<String, LocalDate> since = new LinkedHashMap<>();
-        List<String> notOrdered = new ArrayList<>();
-        for (OrderFolder.Unloaded roll : free.all()) {
-            notOrdered.add(roll.roll());
-            roll.on().ifPresent(it -> since.put(roll.roll(), it));
-        }
-        where.waiting(since, desk.clock().now().toLocalDate()).ifPresent(due::add);
-        return new Listed(
-                found.all(),
-                notOrdered,
-                due,
-                found.problems().isEmpty() && free.problems().isEmpty());
+        report(found.problems());
+        return found.all();
+    }
+
+    private void report(List<String> problems) {
+        problems.forEach(desk.console()::error);
+        isWhole = isWhole && problems.isEmpty();
+    }
+
+    /**
+     * What is due.
+     *
+     * @param notOrdered takes the number of each exposed roll that is in no order
+     */
+    private List<String> due(List<Order> orders, Consumer<String> notOrdered) throws IOException {
+        OrderTracker where = new OrderTracker(orders);
+        OrderTracker.Waiting waiting = where.waiting(desk.clock().now().toLocalDate());
+        List<String> problems = desk.folder()
+                .unloaded(desk.global().index(), it -> where.order(it).isEmpty(), roll -> {
+                    notOrdered.accept(roll.roll());
+                    roll.on().ifPresent(it -> waiting.add(roll.roll(), it));
+                });
+        report(problems);
+        List<String> due = new ArrayList<>(desk.due(orders));
+        waiting.sentence().ifPresent(due::add);
+        return due;
     }
 
     private static Json.Obj json(Order order) {

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
@@ -20,10 +18,11 @@ import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 import takeup.roll.RollRecord;
 
 /** Rolls of the archive with what was decided about their scans, one after the other: no more than a few are held. */
-record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
+record ArchivedRolls(GlobalOptions global, RollNumbers ids) {
     /** A roll and what was decided about its scans. */
     record Reviewed(Roll roll, Review review) {}
 
@@ -32,14 +31,12 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
 
     /** Those that have a review. */
     static ArchivedRolls reviewed(GlobalOptions global) throws IOException {
-        return new ArchivedRolls(global, new TreeSet<>(global.archive().reviewedRolls()));
+        return new ArchivedRolls(global, global.archive().reviewedRolls());
     }
 
     static ArchivedRolls all(GlobalOptions global) throws IOException {
-        ArchivedRolls all = reviewed(global);
-        all.ids.addAll(global.archive().finishedRolls());
-        all.ids.addAll(global.archive().openRolls());
-        return all;
+        Archive archive = global.archive();
+        return new ArchivedRolls(global, archive.reviewedRolls().and(archive.rolls()));
     }
 
     /**
@@ -85,9 +82,12 @@ record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
         }));
         problems.removeIf(it -> roll(it).filter(id -> !ids.contains(id)).isPresent());
         // What was decided about a roll whose journal is gone.
-        SortedSet<RollId> gone = new TreeSet<>(ids);
-        gone.removeAll(global.archive().rolls());
-        gone.forEach(it -> problems.addAll(global.archive().roll(it).problems()));
+        RollNumbers there = global.archive().rolls();
+        for (RollId id : ids) {
+            if (!there.contains(id)) {
+                problems.addAll(global.archive().roll(id).problems());
+            }
+        }
         problems.forEach(console::error);
         return problems.isEmpty();
     }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.junit.jupiter.api.BeforeEach;
@@ -149,7 +150,7 @@ class ArchiveIndexTest {
         Files.setLastModifiedTime(journal, FileTime.fromMillis(time.toMillis() + 5000));
         String before = Files.readString(part());
         all(index("1"));
-        String stamp = new Archive(folder).stamps().get(RollId.parse("R0001").orElseThrow());
+        String stamp = new Archive(folder).stamps().of(RollId.parse("R0001").orElseThrow());
         assertFalse(before.contains(stamp));
         assertTrue(Files.readString(part()).contains(stamp));
         assertEquals(text, Files.readString(journal), "a journal is never touched");
@@ -236,5 +237,60 @@ class ArchiveIndexTest {
             names.add(problem.substring(0, problem.indexOf('.')));
         }
         assertEquals(List.of("AB0007", "R0250", "R0999", "R1100"), names);
+    }
+
+    private List<String> listed(int worth) throws IOException {
+        List<String> all = new ArrayList<>();
+        RollsAsLoaded rolls = new ArchiveIndex(new Archive(folder), "1", told::add, worth).asLoaded();
+        rolls.forEach(it -> all.add(it.id().toString()));
+        assertEquals(List.of(), rolls.problems());
+        return all;
+    }
+
+    private void copyOfFirst(String roll, long loading) throws IOException {
+        Path finished = folder.resolve("rolls/finished");
+        String journal = Files.readString(finished.resolve("R0001.journal"));
+        Files.writeString(finished.resolve(roll + ".journal"), CopiedJournal.of(journal, roll, loading));
+    }
+
+    @Test
+    void rollsAreListedInTheOrderOfLoadingWhateverTheirNumbers() throws IOException {
+        copyOfFirst("R0003", 900);
+        copyOfFirst("AB0001", 950);
+        assertEquals(List.of("AB0001", "R0001", "R0002", "R0003"), listed(1));
+        copyOfFirst("R0004", 1);
+        copyOfFirst("R0005", 899);
+        for (int worth : new int[] {1, 1, 1000}) {
+            assertEquals(List.of("AB0001", "R0004", "R0001", "R0002", "R0005", "R0003"), listed(worth));
+        }
+    }
+
+    @Test
+    void anIndexThatIsThrownAwayBetweenTwoPassesIsNotMissed() throws IOException {
+        RollsAsLoaded rolls = index("1").asLoaded();
+        Files.delete(folder.resolve("index/R-0.rolls"));
+        List<String> all = new ArrayList<>();
+        rolls.forEach(it -> all.add(it.id().toString()));
+        assertEquals(List.of("R0001", "R0002"), all);
+    }
+
+    @Test
+    void ofMoreRollsThanAThreadTakesAtATimeOnePartIsWritten() throws IOException {
+        for (int roll = 3; roll < 99; roll++) {
+            copyOfFirst(String.format(Locale.ROOT, "R%04d", roll), roll);
+        }
+        List<IndexedRoll> read = all(index("1"));
+        assertEquals(98, read.size());
+        assertEquals(98, entries());
+        Files.setLastModifiedTime(folder.resolve("rolls/finished/R0060.journal"), FileTime.fromMillis(1000));
+        assertEquals(read, all(index("1")));
+        assertEquals(98, entries());
+    }
+
+    private long entries() throws IOException {
+        return Files.readString(part())
+                .lines()
+                .filter(it -> it.matches("R\\d{4}\t(open|finished) .*"))
+                .count();
     }
 }

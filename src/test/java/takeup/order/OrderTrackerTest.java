@@ -87,6 +87,12 @@ class OrderTrackerTest {
                         .get(1));
     }
 
+    private static Optional<String> waiting(OrderTracker where, Map<String, LocalDate> finished, String today) {
+        OrderTracker.Waiting waiting = where.waiting(day(today));
+        finished.forEach(waiting::add);
+        return waiting.sentence();
+    }
+
     @Test
     void exposedRollsThatWaitTooLongAreNamedTogether() {
         OrderTracker where = new OrderTracker(List.of(MADE));
@@ -95,8 +101,8 @@ class OrderTrackerTest {
         assertEquals(
                 Optional.of("exposed and in no order: R0007 for 15 days; exposed film fades with time and heat, so "
                         + "send it soon"),
-                where.waiting(finished, day("2026-09-16")));
-        assertEquals(Optional.empty(), where.waiting(finished, day("2026-09-15")));
+                waiting(where, finished, "2026-09-16"));
+        assertEquals(Optional.empty(), waiting(where, finished, "2026-09-15"));
     }
 
     /** An archive of years of which nothing was ever ordered: the line stays one that can be read. */
@@ -107,12 +113,16 @@ class OrderTrackerTest {
             finished.put(String.format(Locale.ROOT, "R%04d", roll), day("2026-09-01"));
         }
         String said =
-                new OrderTracker(List.of()).waiting(finished, day("2026-09-16")).orElseThrow();
+                waiting(new OrderTracker(List.of()), finished, "2026-09-16").orElseThrow();
         assertTrue(said.length() < 400, said);
         assertTrue(said.startsWith("exposed and in no order: R0001 for 15 days, R0002 for 15 days"), said);
         assertTrue(said.contains("R0010 for 15 days and 9989 more (takeup order list --json names all)"), said);
-        assertEquals("R0001", OrderTracker.first(List.of("R0001")));
-        assertTrue(OrderTracker.first(List.copyOf(finished.keySet())).length() < 400);
+        OrderTracker.FirstFew few = new OrderTracker.FirstFew();
+        assertEquals(Optional.empty(), few.words());
+        few.add("R0001");
+        assertEquals(Optional.of("R0001"), few.words());
+        finished.keySet().forEach(few::add);
+        assertTrue(few.words().orElseThrow().length() < 400);
     }
 
     @Test
