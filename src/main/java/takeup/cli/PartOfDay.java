@@ -8,6 +8,7 @@ import takeup.ordering.OrderSubcommand;
 import takeup.profiles.CameraSubcommand;
 import takeup.profiles.StockSubcommand;
 import takeup.reviewing.DigitalSubcommand;
+import takeup.reviewing.FindSubcommand;
 import takeup.reviewing.FramesSubcommand;
 import takeup.reviewing.RatingSubcommand;
 import takeup.reviewing.ReviewSubcommand;

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.reviewing;
 
 import java.io.IOException;
 import java.util.List;
@@ -27,7 +27,7 @@ import takeup.text.English;
                     + "all that is said."
         },
         footer = {"", "For example:", "  takeup find bw400", "  takeup find cn400 since 2026-05 --json"})
-final class FindSubcommand implements Callable<Integer> {
+public final class FindSubcommand implements Callable<Integer> {
     /** So many lines go out in one write. */
     private static final int LINES = 1000;
 
