@@ -32,6 +32,7 @@ import takeup.kit.Kit;
 import takeup.message.Effect;
 import takeup.message.Message;
 import takeup.reviewing.ScansOnScreen;
+import takeup.roll.RollId;
 import takeup.screen.Screen;
 import takeup.session.Session;
 import takeup.session.Transition;
@@ -100,9 +101,11 @@ final class ScreenCommand {
         }
         DiskThread disk = new DiskThread(new StepFiles(archive, opened.disk), opened.disk, messages);
         // Behind the first picture, so that the start does not wait for it: pace and must-have moments look at these.
-        RollsOfDay.finishedUnread(opened.session.saved(), now()).forEach(it -> disk.ask(new Effect.Fetch(it)));
+        for (RollId roll : RollsOfDay.finishedUnread(opened.session.saved(), now())) {
+            disk.ask(new Effect.Fetch(roll));
+        }
         disk.start();
-        Runtime.getRuntime().addShutdownHook(new Thread(this::finishOnShutdown, "told to end"));
+        Runtime.getRuntime().addShutdownHook(new LastWords());
         try {
             List<String> farewell = loop(terminal, disk, opened.session, archive);
             terminal.close();
@@ -132,12 +135,19 @@ final class ScreenCommand {
     /**
      * The system ends the program: what was pressed is still saved, and the last lines are printed, if that is quick.
      */
-    private void finishOnShutdown() {
-        messages.add(new Message.Ended("told to end"));
-        try {
-            left.await(LAST_WORDS, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+    private final class LastWords extends Thread {
+        LastWords() {
+            super("told to end");
+        }
+
+        @Override
+        public void run() {
+            messages.add(new Message.Ended("told to end"));
+            try {
+                left.await(LAST_WORDS, TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 
@@ -184,7 +194,8 @@ final class ScreenCommand {
                 problems,
                 now(),
                 ticks());
-        return new Opened(archive.draft().map(session::offering).orElse(session), disk);
+        Optional<String> draft = archive.draft();
+        return new Opened(draft.isPresent() ? session.offering(draft.get()) : session, disk);
     }
 
     private static OffsetDateTime now() {

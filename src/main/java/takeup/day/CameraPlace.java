@@ -17,7 +17,7 @@ public record CameraPlace(String camera, Optional<String> back) {
 
     /** As it is typed behind {@code cam}: {@code 645 2}. */
     public String typed() {
-        return camera + back.map(it -> " " + it).orElse("");
+        return camera + (back.isPresent() ? " " + back.get() : "");
     }
 
     // Written by hand, here and in RollId: the generated equals of a record costs time at its first use, before the
@@ -34,6 +34,6 @@ public record CameraPlace(String camera, Optional<String> back) {
 
     @Override
     public String toString() {
-        return camera + back.map(it -> " back " + it).orElse("");
+        return camera + (back.isPresent() ? " back " + back.get() : "");
     }
 }

@@ -36,8 +36,9 @@ public record CamerasInUse(
             new CamerasInUse(Optional.empty(), Set.of(), Map.of(), Map.of(), Map.of(), Set.of(), Map.of(), Map.of());
 
     CamerasInUse taking(CameraPlace place) {
-        Map<String, String> backs =
-                place.back().map(it -> and(lastBack, place.camera(), it)).orElse(lastBack);
+        Map<String, String> backs = place.back().isPresent()
+                ? and(lastBack, place.camera(), place.back().get())
+                : lastBack;
         return new CamerasInUse(Optional.of(place), and(used, place), backs, setups, films, cautioned, timers, names);
     }
 
@@ -55,11 +56,11 @@ public record CamerasInUse(
             return this;
         }
         Map<String, RollId> all = new LinkedHashMap<>(names);
-        all.values().removeIf(roll::equals);
-        name.ifPresent(it -> {
-            all.keySet().removeIf(it::equalsIgnoreCase);
-            all.put(it, roll);
-        });
+        all.values().remove(roll);
+        if (name.isPresent()) {
+            all.keySet().removeIf(name.get()::equalsIgnoreCase);
+            all.put(name.get(), roll);
+        }
         while (all.size() > MOST_NAMES) {
             all.remove(all.keySet().iterator().next());
         }
@@ -72,13 +73,17 @@ public record CamerasInUse(
 
     CamerasInUse timed(String camera, Optional<BulbTimer> timer) {
         Map<String, BulbTimer> all = new LinkedHashMap<>(timers);
-        timer.ifPresentOrElse(it -> all.put(camera, it), () -> all.remove(camera));
+        if (timer.isPresent()) {
+            all.put(camera, timer.get());
+        } else {
+            all.remove(camera);
+        }
         return new CamerasInUse(active, used, lastBack, setups, films, cautioned, all, names);
     }
 
     /** On a new day: no place is used yet but the active one. */
     CamerasInUse carried() {
-        Set<CameraPlace> still = active.map(Set::of).orElse(Set.of());
+        Set<CameraPlace> still = active.isPresent() ? Set.of(active.get()) : Set.of();
         return new CamerasInUse(active, still, lastBack, setups, films, cautioned, timers, names);
     }
 

@@ -90,7 +90,12 @@ final class Lock implements FileSystem.Hold {
             ByteBuffer buffer = ByteBuffer.allocate(32);
             channel.read(buffer, 0);
             String pid = new String(buffer.array(), 0, buffer.position(), StandardCharsets.US_ASCII).strip();
-            return pid.chars().allMatch(it -> it >= '0' && it <= '9') ? pid : "";
+            for (int i = 0; i < pid.length(); i++) {
+                if (pid.charAt(i) < '0' || pid.charAt(i) > '9') {
+                    return "";
+                }
+            }
+            return pid;
         } catch (IOException e) {
             return "";
         }

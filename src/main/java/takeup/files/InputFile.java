@@ -120,29 +120,25 @@ public final class InputFile {
 
     /** The same under the name that messages have for it, or why it cannot be read, with file and line. */
     static Kit.File read(Path path, String name, long largest) {
-        return read(name, () -> text(path, largest));
+        try {
+            return new Kit.File(name, text(path, largest), Optional.empty());
+        } catch (IOException e) {
+            return unreadable(name, e);
+        }
     }
 
     /** The same of a file in the data folder, where no link is followed. */
     static Kit.File readOwn(Path path, String name, long largest) {
-        return read(name, () -> own(path, largest));
-    }
-
-    private interface Source {
-        String text() throws IOException;
-    }
-
-    private static Kit.File read(String name, Source source) {
         try {
-            return new Kit.File(name, source.text(), Optional.empty());
-        } catch (Unusable e) {
-            return problem(name, e.fault().words());
+            return new Kit.File(name, own(path, largest), Optional.empty());
         } catch (IOException e) {
-            return problem(name, "cannot be read: " + IoErrorText.words(e));
+            return unreadable(name, e);
         }
     }
 
-    private static Kit.File problem(String name, String why) {
+    private static Kit.File unreadable(String name, IOException e) {
+        String why =
+                e instanceof Unusable unusable ? unusable.fault().words() : "cannot be read: " + IoErrorText.words(e);
         return new Kit.File(name, "", Optional.of(name + ":1: " + why));
     }
 }

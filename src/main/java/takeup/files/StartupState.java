@@ -71,15 +71,18 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
             rolls.put(id, roll.records());
         }
         Set<RollId> unreadable = new TreeSet<>();
-        rolls.forEach((id, records) -> {
-            if (Roll.of(records).isEmpty()) {
-                unreadable.add(id);
+        for (Map.Entry<RollId, List<RollRecord>> roll : rolls.entrySet()) {
+            if (Roll.of(roll.getValue()).isEmpty()) {
+                unreadable.add(roll.getKey());
             }
-        });
-        Optional<RollId> gone = archive.lastRoll().filter(it -> it.number() > all.highest(it.letters()));
-        gone.ifPresent(it -> problems.add(it + ".journal is gone, and with it the newest roll: put it back into "
-                + "rolls/open from a copy. Its number is given to no other film"));
-        RollNumbers known = all.and(gone.stream().toList());
+        }
+        RollNumbers known = all;
+        Optional<RollId> last = archive.lastRoll();
+        if (last.isPresent() && last.get().number() > all.highest(last.get().letters())) {
+            problems.add(last.get() + ".journal is gone, and with it the newest roll: put it back into "
+                    + "rolls/open from a copy. Its number is given to no other film");
+            known = all.and(List.of(last.get()));
+        }
         ShootState state = ShootState.of(kit, steps, day.date, known).withUnreadable(unreadable);
         problems.addAll(sharedPlaces(state));
         return new StartupState(state, problems, InterruptedMove.among(rolls));
@@ -87,13 +90,16 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
 
     /** Places that two rolls are in by their records: one of them could not be read when the other was loaded. */
     private static List<String> sharedPlaces(ShootState state) {
-        return state.openRolls().stream()
-                .filter(it -> !state.rollIn(CameraPlace.of(it)).equals(Optional.of(it)))
-                .map(it -> it.id() + " is in " + it.place() + " by its record, and "
-                        + state.rollIn(CameraPlace.of(it)).orElseThrow().id()
+        List<String> problems = new ArrayList<>();
+        for (Roll roll : state.openRolls()) {
+            RollId inIt = state.rollIn(CameraPlace.of(roll)).orElseThrow().id();
+            if (!inIt.equals(roll.id())) {
+                problems.add(roll.id() + " is in " + roll.place() + " by its record, and " + inIt
                         + " was loaded there since and takes the frames: unload what is not in it (unload "
-                        + it.id().typed() + ")")
-                .toList();
+                        + roll.id().typed() + ")");
+            }
+        }
+        return problems;
     }
 
     /**
@@ -102,19 +108,25 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
      */
     private static List<RollId> reopened(Archive archive, List<JournalStep> day, List<RollId> open) {
         Set<Long> undone = History.of(day).undone();
-        return day.stream()
-                .filter(it -> undone.contains(it.step()))
-                .flatMap(it -> it.events(DayEvent.RollClosed.class))
-                .map(DayEvent.RollClosed::roll)
-                .distinct()
-                .filter(it -> !open.contains(it) && isInCamera(archive, it))
-                .toList();
+        Set<RollId> closed = new LinkedHashSet<>();
+        for (JournalStep step : day) {
+            if (undone.contains(step.step())) {
+                step.events(DayEvent.RollClosed.class).forEach(it -> closed.add(it.roll()));
+            }
+        }
+        List<RollId> reopened = new ArrayList<>();
+        for (RollId id : closed) {
+            if (!open.contains(id) && isInCamera(archive, id)) {
+                reopened.add(id);
+            }
+        }
+        return reopened;
     }
 
     private static boolean isInCamera(Archive archive, RollId id) {
-        return Roll.of(archive.roll(id).records())
-                .filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND)
-                .isPresent();
+        Optional<Roll> roll = Roll.of(archive.roll(id).records());
+        return roll.isPresent()
+                && (roll.get().state() == Roll.State.OPEN || roll.get().state() == Roll.State.REWOUND);
     }
 
     /** The same with what a crash cut short said, and made whole where there is a disk to write to. */
@@ -162,7 +174,10 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
         static LastDay of(Archive archive) throws IOException {
             List<LocalDate> dates = archive.days();
             Set<LocalDate> candidates = new LinkedHashSet<>(dates.subList(Math.max(0, dates.size() - 2), dates.size()));
-            archive.wentBackTo().filter(dates::contains).ifPresent(candidates::add);
+            Optional<LocalDate> wentBackTo = archive.wentBackTo();
+            if (wentBackTo.isPresent() && dates.contains(wentBackTo.get())) {
+                candidates.add(wentBackTo.get());
+            }
             LastDay last = new LastDay(Optional.empty(), new JournalRecords<>(List.of(), List.of()));
             for (LocalDate date : candidates) {
                 LastDay day = new LastDay(Optional.of(date), archive.dayOf(date));
@@ -172,13 +187,19 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
         }
 
         private long lastStep() {
-            return records.records().stream().mapToLong(DayRecord::step).max().orElse(0);
+            long last = 0;
+            for (DayRecord record : records.records()) {
+                last = Math.max(last, record.step());
+            }
+            return last;
         }
 
         List<JournalStep> steps() {
-            return records.records().stream()
-                    .map(it -> new JournalStep(it.step(), it.at(), List.of(new JournalEntry.OnDay(it.event()))))
-                    .toList();
+            List<JournalStep> steps = new ArrayList<>();
+            for (DayRecord record : records.records()) {
+                steps.add(new JournalStep(record.step(), record.at(), List.of(new JournalEntry.OnDay(record.event()))));
+            }
+            return steps;
         }
     }
 

@@ -14,10 +14,7 @@ import java.util.TreeSet;
 import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
-import takeup.records.DayEventJson;
 import takeup.records.FastIsoParser;
-import takeup.records.Fields;
-import takeup.records.ReviewEventJson;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -124,8 +121,7 @@ public final class Archive {
         try {
             return drive.kind(file) == FileSystem.Kind.NOTHING
                     ? new JournalRecords<>(List.of(), List.of())
-                    : records(
-                            file, it -> ReviewEventJson.event(new Fields(it.whole()), it::event), (records, gap) -> "");
+                    : new RecordReader.OfReview().read(drive, file);
         } catch (IOException e) {
             return RollJournals.unreadable(roll, e);
         }
@@ -201,7 +197,10 @@ public final class Archive {
     private List<RollId> ids(Path in) throws IOException {
         List<RollId> ids = new ArrayList<>();
         for (String name : names(in)) {
-            DataLayout.roll(name).ifPresent(ids::add);
+            Optional<RollId> id = DataLayout.roll(name);
+            if (id.isPresent()) {
+                ids.add(id.get());
+            }
         }
         return ids;
     }
@@ -215,8 +214,9 @@ public final class Archive {
     public List<LocalDate> days() throws IOException {
         List<LocalDate> dates = new ArrayList<>();
         for (String name : names(layout.days())) {
-            if (DataLayout.dayWriter(name).equals(Optional.of(writer()))) {
-                FastIsoParser.date(name.substring(0, 10)).ifPresent(dates::add);
+            Optional<String> dayWriter = DataLayout.dayWriter(name);
+            if (dayWriter.isPresent() && dayWriter.get().equals(writer())) {
+                dates.add(FastIsoParser.date(name.substring(0, 10)).orElseThrow());
             }
         }
         return dates;
@@ -234,14 +234,7 @@ public final class Archive {
 
     /** The records of a day. */
     public JournalRecords<DayRecord> dayOf(LocalDate date) {
-        return records(
-                layout.day(date),
-                it -> new DayRecord(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)),
-                (records, gap) -> "");
-    }
-
-    private <T> JournalRecords<T> records(Path path, RecordReader.Decoder<T> decoder, RecordReader.Gap<T> gap) {
-        return new RecordReader<>(decoder, gap).read(drive, path);
+        return new RecordReader.OfDay().read(drive, layout.day(date));
     }
 
     /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */

@@ -109,7 +109,8 @@ record DataLayout(Path root, String writer) {
 
     /** The roll whose journal has that name, given without its end. */
     static Optional<RollId> roll(String name) {
-        return RollId.parse(name).filter(it -> it.toString().equals(name));
+        Optional<RollId> roll = RollId.parse(name);
+        return roll.isPresent() && roll.get().toString().equals(name) ? roll : Optional.empty();
     }
 
     /** The rolls whose journals are among files of these names. */
@@ -130,9 +131,9 @@ record DataLayout(Path root, String writer) {
                         && FastIsoParser.date(name.substring(0, 10)).isPresent()
                 ? name.substring(11)
                 : "";
-        return RollId.parse(letters + "1")
-                .filter(it -> it.letters().equals(letters) && !letters.equals(FIRST_WRITER))
-                .map(RollId::letters);
+        Optional<RollId> roll = RollId.parse(letters + "1");
+        boolean isOther = roll.isPresent() && roll.get().letters().equals(letters) && !letters.equals(FIRST_WRITER);
+        return isOther ? Optional.of(letters) : Optional.empty();
     }
 
     /** Whether a folder of a data folder holds journals and nothing else. */

@@ -6,7 +6,9 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.zip.CRC32C;
 import takeup.json.Json;
 import takeup.json.JsonText;
@@ -36,11 +38,13 @@ final class JournalLines {
      * @param whole all of its fields
      * @param text the line as it stands
      */
-    record Line(int number, int n, long step, OffsetDateTime at, Json.Obj whole, String text) {
+    record Line(int number, int n, long step, OffsetDateTime at, Json.Obj whole, String text)
+            implements Supplier<String> {
         /**
          * The event letter for letter, without number, step, time and CRC: what this version does not know is kept so.
          */
-        String event() {
+        @Override
+        public String get() {
             String front = START + n + ",\"step\":" + step + ",\"at\":\"";
             int comma = text.startsWith(front) ? text.indexOf('"', front.length()) + 1 : -1;
             if (comma > 0 && text.charAt(comma) == ',') {
@@ -99,11 +103,16 @@ final class JournalLines {
 
     /** The loading as the first line of a journal holds it; empty where it holds none. */
     static Optional<Line> loading(Fields header) {
-        return header.inside("loaded").map(copy -> {
-            Json.Obj whole = Json.object().and("event", "loaded");
-            copy.object().fields().forEach(whole::and);
-            return new Line(1, 1, copy.whole("step"), copy.time("at"), whole, JsonText.line(whole));
-        });
+        Optional<Fields> copy = header.inside("loaded");
+        if (copy.isEmpty()) {
+            return Optional.empty();
+        }
+        Json.Obj whole = Json.object().and("event", "loaded");
+        for (Map.Entry<String, Json> field : copy.get().object().fields().entrySet()) {
+            whole.and(field.getKey(), field.getValue());
+        }
+        return Optional.of(
+                new Line(1, 1, copy.get().whole("step"), copy.get().time("at"), whole, JsonText.line(whole)));
     }
 
     /**

@@ -60,7 +60,9 @@ final class JournalReader {
             }
             boolean ended = end < length;
             Optional<JournalLines.Sealed> record = JournalLines.record(bytes, good, end);
-            record.ifPresent(this::take);
+            if (record.isPresent()) {
+                take(record.get());
+            }
             if (ended) {
                 if (record.isEmpty()) {
                     damaged(good, end);
@@ -183,7 +185,9 @@ final class JournalReader {
         if (line.n() > lastN) {
             lastN = line.n();
         } else if (seen.isEmpty()) {
-            lines.forEach(it -> seen.add(it.text()));
+            for (JournalLines.Line before : lines) {
+                seen.add(before.text());
+            }
         }
         if (!seen.isEmpty() && !seen.add(line.text())) {
             report("record " + line.n() + " stands here a second time; it counts once");

@@ -4,26 +4,56 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
+import takeup.records.DayEventJson;
 import takeup.records.Fields;
+import takeup.records.ReviewEventJson;
+import takeup.records.RollEventJson;
+import takeup.review.ReviewEvent;
+import takeup.roll.RollRecord;
 
 /**
  * Reads the records of one journal. What cannot be read is left out and told with its place, and the others are read.
- *
- * @param decoder makes a record of a line
- * @param gap says what is missing where numbers of records are left out
  */
-record RecordReader<T>(Decoder<T> decoder, Gap<T> gap) {
-    /** Makes a record of a line, or refuses it with {@link Fields.Unreadable} or an IllegalArgumentException. */
-    interface Decoder<T> {
-        T decode(JournalLines.Line line);
+abstract class RecordReader<T> {
+    /** A day's. */
+    static final class OfDay extends RecordReader<DayRecord> {
+        @Override
+        DayRecord record(JournalLines.Line line) {
+            return new DayRecord(line.step(), line.at(), DayEventJson.event(new Fields(line.whole()), line));
+        }
     }
 
-    /** What the records before and after a gap, at that place in the list, say of what is missing. */
-    interface Gap<T> {
-        String words(List<T> records, int at);
+    /** A roll's. */
+    static final class OfRoll extends RecordReader<RollRecord> {
+        @Override
+        RollRecord record(JournalLines.Line line) {
+            return new RollRecord(line.step(), line.at(), RollEventJson.event(new Fields(line.whole()), line));
+        }
+
+        @Override
+        String missing(List<RollRecord> records, int at) {
+            return MissingFrames.words(records, at);
+        }
+    }
+
+    /** What was decided about the scans of a roll. */
+    static final class OfReview extends RecordReader<ReviewEvent> {
+        @Override
+        ReviewEvent record(JournalLines.Line line) {
+            return ReviewEventJson.event(new Fields(line.whole()), line);
+        }
+    }
+
+    /** Makes a record of a line, or refuses it with {@link Fields.Unreadable} or an IllegalArgumentException. */
+    abstract T record(JournalLines.Line line);
+
+    /** What is missing in a gap, as the records before and after that place in the list tell. */
+    String missing(List<T> records, int at) {
+        return "";
     }
 
     JournalRecords<T> read(FileSystem drive, Path path) {
@@ -56,14 +86,14 @@ record RecordReader<T>(Decoder<T> decoder, Gap<T> gap) {
             }
             before = line.n();
             try {
-                records.add(decoder.decode(line));
+                records.add(record(line));
             } catch (Fields.Unreadable | IllegalArgumentException e) {
                 problems.add(name + ":" + line.number() + ": record " + line.n()
                         + " cannot be understood and is left out: " + e.getMessage());
             }
         }
         for (int i = 0; i < gaps.size(); i++) {
-            problems.add(heads.get(i) + gap.words(records, gaps.get(i)) + "; the others are whole");
+            problems.add(heads.get(i) + missing(records, gaps.get(i)) + "; the others are whole");
         }
         return new JournalRecords<>(records, problems);
     }

@@ -8,8 +8,6 @@ import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.disk.Quarantine;
-import takeup.records.Fields;
-import takeup.records.RollEventJson;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -73,11 +71,7 @@ record RollJournals(FileSystem drive, DataLayout layout) {
     }
 
     private JournalRecords<RollRecord> records(Path path) {
-        JournalRecords<RollRecord> found = new RecordReader<RollRecord>(
-                        it -> new RollRecord(
-                                it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)),
-                        MissingFrames::words)
-                .read(drive, path);
+        JournalRecords<RollRecord> found = new RecordReader.OfRoll().read(drive, path);
         String name = path.getFileName().toString();
         boolean isOther = !found.records().isEmpty()
                 && found.records().get(0).event() instanceof RollEvent.Loaded loaded

@@ -78,9 +78,9 @@ final class UnfinishedStep {
     }
 
     /** Takes off what is there of a step that an earlier program left noted. What was done, in words; often nothing. */
-    Optional<String> takeBack() throws IOException {
+    List<String> takeBack() throws IOException {
         if (drive.kind(layout.unfinished()) != FileSystem.Kind.FILE) {
-            return Optional.empty();
+            return List.of();
         }
         isBegun = true;
         boolean isCut = false;
@@ -102,13 +102,13 @@ final class UnfinishedStep {
         }
         forget();
         if (isOther) {
-            return Optional.of("the last line before the program ended was not written whole, and the journals were "
+            return List.of("the last line before the program ended was not written whole, and the journals were "
                     + "changed since: look at the newest frames");
         }
         return isCut
-                ? Optional.of("the last line before the program ended was not written whole, and was never "
+                ? List.of("the last line before the program ended was not written whole, and was never "
                         + "confirmed: it is taken back; type it again")
-                : Optional.empty();
+                : List.of();
     }
 
     /** Whether behind its former end a journal holds nothing whole that is not of the step. */

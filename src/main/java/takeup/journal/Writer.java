@@ -73,7 +73,7 @@ public final class Writer implements AutoCloseable {
         List<String> remarks = new ArrayList<>();
         FolderLock lock = new FolderLock(drive, layout.lock(), remarks);
         try {
-            new UnfinishedStep(drive, layout).takeBack().ifPresent(remarks::add);
+            remarks.addAll(new UnfinishedStep(drive, layout).takeBack());
             // An archive of years has ten thousand names here: one look at them does for all that the start asks.
             List<String> names = new ArrayList<>();
             Folders.sweep(drive, layout.root());

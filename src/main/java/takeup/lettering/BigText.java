@@ -92,7 +92,12 @@ public final class BigText {
 
     /** Whether each letter of a text has a shape. */
     public static boolean isDrawable(String text) {
-        return text.chars().allMatch(it -> it == ' ' || NARROW_LETTERS.indexOf(it) >= 0);
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) != ' ' && NARROW_LETTERS.indexOf(text.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** How many columns a text takes when it is 5 * scale rows high. */

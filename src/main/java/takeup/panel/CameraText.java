@@ -2,12 +2,13 @@ package takeup.panel;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
+import takeup.kit.Lens;
 import takeup.lettering.TextFit;
 import takeup.report.RollText;
 import takeup.roll.Roll;
@@ -19,59 +20,62 @@ public final class CameraText {
 
     /** The camera in hand with back and lens; under its key where its name is too long for so many columns. */
     static String inHand(ShootState state, int columns) {
-        return state.cameraInHand()
-                .map(it -> TextFit.first(
-                        columns, withBackAndLens(it.name(), it, state), withBackAndLens(it.key(), it, state)))
-                .orElseGet(() -> TextFit.first(columns, "no camera in hand"));
+        if (state.cameraInHand().isEmpty()) {
+            return TextFit.first(columns, "no camera in hand");
+        }
+        Camera camera = state.cameraInHand().get();
+        String further = backAndLens(camera, state);
+        return TextFit.first(columns, camera.name() + further, camera.key() + further);
     }
 
-    private static String withBackAndLens(String name, Camera camera, ShootState state) {
-        return name
-                + state.placeInHand()
-                        .flatMap(CameraPlace::back)
-                        .map(it -> ", back " + it)
-                        .orElse("")
-                + state.inHand(camera)
-                        .setting()
-                        .lens()
-                        .map(it -> " · " + it.name())
-                        .orElse("");
+    private static String backAndLens(Camera camera, ShootState state) {
+        Optional<CameraPlace> place = state.placeInHand();
+        Optional<String> back = place.isPresent() ? place.get().back() : Optional.empty();
+        Optional<Lens> lens = state.inHand(camera).setting().lens();
+        return (back.isPresent() ? ", back " + back.get() : "")
+                + (lens.isPresent() ? " · " + lens.get().name() : "");
     }
 
     /** The places in use that are not in hand. */
     public static List<CameraPlace> others(Session session) {
         Optional<CameraPlace> inHand = session.shown().placeInHand();
-        return session.shown().placesInUse().stream()
-                .filter(it -> !inHand.equals(Optional.of(it)))
-                .toList();
+        List<CameraPlace> others = new ArrayList<>();
+        for (CameraPlace place : session.shown().placesInUse()) {
+            if (inHand.isEmpty() || !inHand.get().equals(place)) {
+                others.add(place);
+            }
+        }
+        return others;
     }
 
     /** A place and its film: {@code 35 · bw400 EI 400 · 5 left · in since 2026-09-12, yesterday}. */
     public static String full(CameraPlace place, Session session) {
-        return line(
-                place,
-                session,
-                roll -> roll.film().stock().key() + " EI "
-                        + roll.film().index() + " · " + RollText.left(roll)
-                        + age(roll, session).map(it -> " · " + it).orElse(""));
+        Optional<Roll> roll = session.shown().rollIn(place);
+        if (roll.isEmpty()) {
+            return line(place, roll, "", session);
+        }
+        Optional<String> age = age(roll.get(), session);
+        String stock =
+                roll.get().film().stock().key() + " EI " + roll.get().film().index() + " · ";
+        return line(place, roll, stock, session) + (age.isPresent() ? " · " + age.get() : "");
     }
 
     /** The same without the index and the age of the roll. */
     public static String brief(CameraPlace place, Session session) {
-        return line(place, session, roll -> roll.film().stock().key() + " · " + RollText.left(roll));
+        Optional<Roll> roll = session.shown().rollIn(place);
+        return line(place, roll, roll.isPresent() ? roll.get().film().stock().key() + " · " : "", session);
     }
 
     /** The place and what is left there alone. */
     public static String briefest(CameraPlace place, Session session) {
-        return line(place, session, RollText::left);
+        return line(place, session.shown().rollIn(place), "", session);
     }
 
-    private static String line(CameraPlace place, Session session, Function<Roll, String> film) {
+    private static String line(CameraPlace place, Optional<Roll> roll, String film, Session session) {
         return place + " · "
-                + session.shown()
-                        .rollIn(place)
-                        .map(film)
-                        .orElseGet(() -> session.shown().noFilm(Optional.of(place)));
+                + (roll.isPresent()
+                        ? film + RollText.left(roll.get())
+                        : session.shown().noFilm(Optional.of(place)));
     }
 
     /** Since when a roll is in, from the second day on. */

@@ -7,7 +7,7 @@ import takeup.advice.StandingWarnings;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
-import takeup.kit.Camera;
+import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.lettering.BigText;
@@ -18,6 +18,7 @@ import takeup.report.SetupText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.session.Session;
+import takeup.text.Plain;
 import takeup.text.Width;
 
 /** The number of the next frame, what is left, the pair to set, and what the pair comes to. */
@@ -128,12 +129,12 @@ public final class CounterPanel {
         int below = row + (layout.isAiry() ? 6 : 3);
         int room = layout.right() - column;
         Setting setting = state.inHand().setting();
-        if (state.cameraInHand().map(Camera::isAutomatic).orElse(false)) {
+        if (state.cameraInHand().isPresent() && state.cameraInHand().get().isAutomatic()) {
             grid.put(column, row + 1, "sets itself", TextRole.READOUT);
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(column, row, "nothing set", TextRole.READOUT);
             String example = SetupText.example(state);
-            String hint = advice.filter(it -> !it.suggestions().isEmpty()).isEmpty()
+            String hint = advice.isEmpty() || advice.get().suggestions().isEmpty()
                     ? "type " + example + ", or a reading: m 5.6 125"
                     : "Down and Enter take one below; or type " + example;
             int line = row + 1;
@@ -141,9 +142,9 @@ public final class CounterPanel {
                 grid.put(column, line++, part, TextRole.QUIET);
             }
         } else {
-            String aperture = setting.aperture().map(Object::toString).orElse("-");
+            String aperture = Plain.textOr(setting.aperture(), "-");
             Optional<Warning> fault = ExposureInHand.fault(state);
-            String pair = aperture + " " + setting.time().map(Object::toString).orElse("-");
+            String pair = aperture + " " + Plain.textOr(setting.time(), "-");
             PairFigures.Pair kind = fault.isPresent() ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT;
             new PairFigures(grid, column, row, room, kind)
                     .draw(pair, layout.isAiry() ? PairFigures.Height.FIVE_ROWS : PairFigures.Height.THREE_ROWS);
@@ -170,11 +171,11 @@ public final class CounterPanel {
     private void wrong(Roll roll, Warning fault, int column, int row) {
         int room = layout.right() - column;
         int at = grid.put(column, row, TextFit.plate(fault.code().standing()).text(), TextRole.CAUTION);
-        Optional<String> remedy = instead().map(it -> "set " + it);
         String error = SettingText.error(state);
-        String words =
-                remedy.map(it -> error.isEmpty() ? it : it + " · " + error).orElse(error);
-        grid.put(at + 1, row, TextFit.first(room - (at + 1 - column), words, remedy.orElse(error)), TextRole.STRONG);
+        String remedy = instead();
+        String both = remedy + (remedy.isEmpty() || error.isEmpty() ? "" : " · ") + error;
+        String brief = remedy.isEmpty() ? error : remedy;
+        grid.put(at + 1, row, TextFit.first(room - (at + 1 - column), both, brief), TextRole.STRONG);
         bar(roll, column, row + 1, room);
         if (layout.isAiry() || overBox.isEmpty()) {
             int line = layout.isAiry() ? row + 3 : row + 1;
@@ -182,9 +183,12 @@ public final class CounterPanel {
         }
     }
 
-    /** The pair that would do; empty where the light is not known, or there is none. */
-    private Optional<String> instead() {
-        return advice.flatMap(Suggestions::bestOne).flatMap(it -> it.time().map(time -> it.aperture() + " " + time));
+    /** The pair that would do: {@code set f/8 1/125}; nothing where the light is not known, or there is none. */
+    private String instead() {
+        Optional<Suggestion> best = advice.isPresent() ? advice.get().bestOne() : Optional.empty();
+        return best.isPresent() && best.get().time().isPresent()
+                ? "set " + best.get().aperture() + " " + best.get().time().get()
+                : "";
     }
 
     /** What the setting comes to in this light: in words, as a bar, and what the sum is made of. */
@@ -197,7 +201,10 @@ public final class CounterPanel {
             bar(roll, end + 2, row, layout.right() - end - 2);
         }
         int below = layout.isAiry() ? row + (scale > 1 ? 3 : 2) : row + 1;
-        SettingText.sum(state, room).ifPresent(it -> grid.put(column, below, it, TextRole.NORMAL));
+        Optional<String> sum = SettingText.sum(state, room);
+        if (sum.isPresent()) {
+            grid.put(column, below, sum.get(), TextRole.NORMAL);
+        }
     }
 
     private void bar(Roll roll, int column, int row, int room) {

@@ -36,9 +36,12 @@ final class Footer {
 
     void draw(Grid grid, int row) {
         int margin = Layout.of(grid).margin();
-        // No Comparator.comparing: what it makes can be stored, so that no class archive holds it.
-        items.sort((one, other) -> Boolean.compare(isLast(one), isLast(other)));
-        KeyItem.draw(end(items) > grid.columns() - margin ? together() : items, grid, row, margin);
+        List<KeyItem> ordered = new ArrayList<>();
+        int before = 0;
+        for (KeyItem item : items) {
+            ordered.add(isLast(item) ? ordered.size() : before++, item);
+        }
+        KeyItem.draw(end(ordered) > grid.columns() - margin ? together(ordered) : ordered, grid, row, margin);
     }
 
     /** What takes back a line typed earlier is the first to go. */
@@ -65,20 +68,23 @@ final class Footer {
     }
 
     /** The same with the lists as one: {@code F2-F5 lists}. */
-    private List<KeyItem> together() {
-        List<KeyItem> lists = items.stream().filter(Footer::isList).toList();
+    private static List<KeyItem> together(List<KeyItem> items) {
+        List<KeyItem> lists = new ArrayList<>();
+        List<KeyItem> all = new ArrayList<>();
+        int at = 0;
+        for (KeyItem item : items) {
+            if (isList(item)) {
+                at = lists.isEmpty() ? all.size() : at;
+                lists.add(item);
+            } else {
+                all.add(item);
+            }
+        }
         if (lists.size() < 2) {
             return items;
         }
-        int at = 0;
-        while (!isList(items.get(at))) {
-            at++;
-        }
         String first = lists.get(0).key();
         String last = lists.get(lists.size() - 1).key();
-        // Nothing is looked for here: the generated equals of a record costs milliseconds before the first paint.
-        List<KeyItem> all = new ArrayList<>(items);
-        all.removeIf(Footer::isList);
         all.add(at, new KeyItem(first + (lists.size() == 2 ? " " : "-") + last, LISTS));
         return all;
     }

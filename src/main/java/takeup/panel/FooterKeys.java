@@ -1,12 +1,12 @@
 package takeup.panel;
 
-import takeup.command.Outcome;
+import java.util.function.Predicate;
 import takeup.drafting.OrderDraft;
 import takeup.session.KeyHelp;
 import takeup.session.Session;
 
 /** Which keys the footer names now, and in which words: only those that do something here. */
-public final class FooterKeys {
+public final class FooterKeys implements Predicate<String> {
     /** How much of a view's list is seen: keys that scroll do nothing where all of it is. */
     public enum List {
         WHOLE,
@@ -38,12 +38,13 @@ public final class FooterKeys {
         boolean isAsked = session.question().isPresent() && !isTyped;
         // Where no does something of its own, the usual answer is one key away.
         boolean isEnterYes = isAsked
-                && session.question().flatMap(Outcome.NeedsConfirmation::ifNo).isPresent();
+                && session.question().isPresent()
+                && session.question().get().ifNo().isPresent();
         if (isAsked) {
             footer.answer(isEnterYes ? "Enter" : "y", "yes");
             footer.answer("n", "no");
         }
-        for (String key : KeyHelp.now(session, it -> !action(it).isEmpty())) {
+        for (String key : KeyHelp.now(session, this)) {
             String action = action(key);
             boolean isEscape = key.equals("Esc");
             if (isAsked && isEscape || isEnterYes && key.equals("Enter")) {
@@ -60,6 +61,12 @@ public final class FooterKeys {
             }
         }
         return footer;
+    }
+
+    /** Asks for a key that does something worth a place. */
+    @Override
+    public boolean test(String key) {
+        return !action(key).isEmpty();
     }
 
     /** Whether this is the shoot screen with nothing over it. */
@@ -102,10 +109,8 @@ public final class FooterKeys {
     /** Where Down goes to the next row, and does not scroll. */
     private boolean isChosenFrom() {
         boolean isOrder = page == Session.Page.ORDER
-                && session.view()
-                        .draft()
-                        .filter(it -> it.step() == OrderDraft.Step.CHOOSING)
-                        .isPresent();
+                && session.view().draft().isPresent()
+                && session.view().draft().get().step() == OrderDraft.Step.CHOOSING;
         return isOrder || isList() || page == Session.Page.HELP || page == Session.Page.ACTIONS;
     }
 

@@ -1,14 +1,17 @@
 package takeup.panel;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import takeup.exposure.Light;
 import takeup.exposure.Stops;
+import takeup.kit.Filter;
 import takeup.kit.Lens;
 import takeup.kit.Warning;
 import takeup.report.ExposuresText;
+import takeup.roll.Assignment;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -60,7 +63,11 @@ public final class FrameText {
 
     /** The codes of warnings as words. */
     static String codes(List<Warning> warnings, String between) {
-        return warnings.stream().map(it -> it.code().toString()).collect(Collectors.joining(between));
+        List<String> codes = new ArrayList<>();
+        for (Warning warning : warnings) {
+            codes.add(warning.code().toString());
+        }
+        return String.join(between, codes);
     }
 
     private String row(List<Warning> warnings) {
@@ -68,8 +75,8 @@ public final class FrameText {
         StringBuilder row = new StringBuilder();
         row.append(Width.padLeft(Integer.toString(frame.number()), 3)).append(" ".repeat(2 - saved));
         if (columns.hasTime) {
-            row.append(frame.exposure().at().map(ClockText::clock).orElse("  –  "))
-                    .append("  ");
+            Optional<OffsetDateTime> at = frame.exposure().at();
+            row.append(at.isPresent() ? ClockText.clock(at.get()) : "  –  ").append("  ");
         }
         row.append(settingAndResult(error));
         if (columns == Columns.ALL) {
@@ -81,34 +88,32 @@ public final class FrameText {
         row.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
         row.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
         // A result as wide as its column, such as 11.0 under, leaves no blank.
-        frame.was()
-                .ifPresent(it -> row.append(row.charAt(row.length() - 1) == ' ' ? "" : " ")
-                        .append("(was ")
-                        .append(it)
-                        .append(") "));
+        if (frame.was().isPresent()) {
+            row.append(row.charAt(row.length() - 1) == ' ' ? "" : " ")
+                    .append("(was ")
+                    .append(frame.was().getAsInt())
+                    .append(") ");
+        }
         String optics = optics();
         row.append(optics.isEmpty() || row.charAt(row.length() - 1) == ' ' ? "" : " ")
                 .append(optics)
                 .append(optics.isEmpty() || frame.note().isEmpty() ? "" : "  ");
-        frame.note().ifPresent(row::append);
-        return row.toString();
+        return row.append(Plain.textOr(frame.note(), "")).toString();
     }
 
     /** The lens where it is not the usual one, the filters, and who and where: {@code 28 mm, red}. */
     private String optics() {
         List<String> words = new ArrayList<>();
         Optional<Lens> lens = lens(frame);
-        boolean isOneOfMany = lens.isPresent()
-                && roll.frames().stream()
-                        .map(FrameText::lens)
-                        .flatMap(Optional::stream)
-                        .anyMatch(it -> !it.key().equals(lens.get().key()));
+        boolean isOneOfMany = lens.isPresent() && hasAnotherLens(lens.get());
         boolean isAnother = lens.isPresent()
                 && !lens.get().equals(roll.camera(frame).lenses().get(0));
         if (isOneOfMany || isAnother && columns.hasWarnings) {
             words.add(lens.get().focalWords());
         }
-        frame.exposure().setting().filters().forEach(it -> words.add(it.name()));
+        for (Filter filter : frame.exposure().setting().filters()) {
+            words.add(filter.name());
+        }
         if (columns.hasWarnings) {
             addScene(words);
         }
@@ -121,8 +126,23 @@ public final class FrameText {
         if (!people.isEmpty()) {
             words.add("with " + String.join(", ", people));
         }
-        frame.scene().place().name().ifPresent(it -> words.add("at " + it));
-        roll.otherShoot(frame).ifPresent(it -> words.add("for " + it.name()));
+        Optional<String> place = frame.scene().place().name();
+        if (place.isPresent()) {
+            words.add("at " + place.get());
+        }
+        Optional<Assignment> shoot = roll.otherShoot(frame);
+        if (shoot.isPresent()) {
+            words.add("for " + shoot.get().name());
+        }
+    }
+
+    private boolean hasAnotherLens(Lens lens) {
+        for (Frame other : roll.frames()) {
+            if (lens(other).isPresent() && !lens(other).get().key().equals(lens.key())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Optional<Lens> lens(Frame frame) {
@@ -140,9 +160,7 @@ public final class FrameText {
     /** What else there was: flash, a clock that was moved. */
     private String extras() {
         Setting setting = frame.exposure().setting();
-        StringBuilder all = new StringBuilder(setting.flash() ? "flash  " : "");
-        frame.exposure().clock().ifPresent(it -> all.append("clock moved  "));
-        return all.toString();
+        return (setting.flash() ? "flash  " : "") + (frame.exposure().clock().isPresent() ? "clock moved  " : "");
     }
 
     private String settingAndResult(OptionalDouble error) {
@@ -151,21 +169,19 @@ public final class FrameText {
         boolean isSet = setting.aperture().isPresent() || isExposed;
         int wide = 7 - saved;
         String pair = isSet
-                ? Width.pad(setting.aperture().map(Object::toString).orElse("–"), wide)
-                        + Width.pad(setting.time().map(Object::toString).orElse("–"), wide)
+                ? Width.pad(Plain.textOr(setting.aperture(), "–"), wide)
+                        + Width.pad(Plain.textOr(setting.time(), "–"), wide)
                 : " ".repeat(2 * wide);
         String unjudged = isExposed ? "" : frame.kind().toString();
-        String result = ExposuresText.soFar(roll, frame)
-                .orElseGet(() -> error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged);
+        String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged;
+        String result = ExposuresText.soFar(roll, frame).orElse(judged);
         // With flash there is no result: the note begins in its place.
         boolean isShort = saved > 0 && isSet && result.isEmpty();
         return Width.pad(pair + " " + result, isShort ? 13 : 26 - 3 * saved);
     }
 
     private String light() {
-        return frame.exposure()
-                .light()
-                .map(it -> "EV " + Plain.decimals(it.ev100().stops(), 1))
-                .orElse("");
+        Optional<Light> light = frame.exposure().light();
+        return light.isPresent() ? "EV " + Plain.decimals(light.get().ev100().stops(), 1) : "";
     }
 }

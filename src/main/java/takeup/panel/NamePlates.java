@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.day.CameraPlace;
+import takeup.exposure.Light;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
@@ -13,7 +14,6 @@ import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.LightText;
 import takeup.roll.Film;
-import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -70,10 +70,13 @@ public final class NamePlates {
      * @param room columns of the first row
      */
     private int below(List<StyledText> facts, int row, int room, List<StyledText> words) {
-        List<StyledText> lines = new ArrayList<>(facts);
-        lines.sort((one, other) -> Boolean.compare(Width.of(one.text()) > room, Width.of(other.text()) > room));
-        int together = lines.stream().mapToInt(it -> Width.of(it.text()) + GAP).sum() - GAP;
-        boolean isOneRow = together <= room;
+        List<StyledText> lines = new ArrayList<>();
+        int fitting = 0;
+        for (StyledText fact : facts) {
+            boolean fits = Width.of(fact.text()) <= room;
+            lines.add(fits ? fitting++ : lines.size(), fact);
+        }
+        boolean isOneRow = width(lines, GAP) <= room;
         int column = layout.margin();
         int at = row;
         int end = column;
@@ -89,15 +92,20 @@ public final class NamePlates {
             }
         }
         int free = (at - 1 == row ? column + room : layout.right()) - end;
-        if (at > row && !words.isEmpty() && TextFit.plateRows(words, free) == 1 && plateWidth(words) <= free) {
+        if (at > row && !words.isEmpty() && TextFit.plateRows(words, free) == 1 && width(words, 2) <= free) {
             TextFit.drawPlates(grid, words, end, at - 1, free, 1);
             return at;
         }
         return at + plates(words, at);
     }
 
-    private static int plateWidth(List<StyledText> words) {
-        return words.stream().mapToInt(it -> Width.of(it.text()) + 2).sum() - 2;
+    /** Columns of all of them side by side, so far apart. */
+    private static int width(List<StyledText> words, int gap) {
+        int all = -gap;
+        for (StyledText word : words) {
+            all += Width.of(word.text()) + gap;
+        }
+        return all;
     }
 
     /** Words in rows of their own; answers how many. */
@@ -140,7 +148,10 @@ public final class NamePlates {
         if (width < 0) {
             return -1;
         }
-        warning().ifPresent(it -> it.draw(grid, layout.right() - it.width(), row));
+        Optional<WarningPlate> warning = warning();
+        if (warning.isPresent()) {
+            warning.get().draw(grid, layout.right() - warning.get().width(), row);
+        }
         draw(left(), row, camera(), TextRole.STRONG);
         draw(left() + cameraWidth() + GAP + (isLarge() ? GAP : 0), row, film(), TextRole.READOUT);
         return left() + width;
@@ -187,16 +198,20 @@ public final class NamePlates {
     /** How the film is rated and developed, and the light. */
     private List<StyledText> facts() {
         List<StyledText> facts = new ArrayList<>();
-        Optional<Film> film = state.rollInHand().map(Roll::film);
-        film.ifPresent(it -> facts.add(StyledText.strong(it.developmentWords())));
-        Optional<String> light = state.day()
-                .light()
-                .map(it -> it.ev100() + " " + LightText.how(it) + ", " + LightText.age(it.at(), session.now()));
+        boolean hasFilm = state.rollInHand().isPresent();
+        String meter = "";
+        if (hasFilm) {
+            Film film = state.rollInHand().get().film();
+            facts.add(StyledText.strong(film.developmentWords()));
+            meter = "meter at " + film.index();
+        }
         boolean isFlashRead =
                 state.day().flash().isPresent() && state.inHand().setting().flash();
-        String missing = film.isPresent() && !isFlashRead ? "no light reading today" : "";
-        String known = light.orElse(missing);
-        String meter = film.isPresent() ? "meter at " + film.get().index() : "";
+        String known = hasFilm && !isFlashRead ? "no light reading today" : "";
+        if (state.day().light().isPresent()) {
+            Light light = state.day().light().get();
+            known = light.ev100() + " " + LightText.how(light) + ", " + LightText.age(light.at(), session.now());
+        }
         String both = meter + (meter.isEmpty() || known.isEmpty() ? "" : "  ") + known;
         if (!both.isEmpty()) {
             facts.add(new StyledText(both, TextRole.READOUT));
@@ -212,9 +227,12 @@ public final class NamePlates {
             boolean isBroken = Width.of(line.text()) > width && comma > 0 && comma <= width;
             String first = isBroken ? line.text().substring(0, comma) : line.text();
             String rest = line.text().substring(first.length()).strip();
-            TextFit.rows(first, width).forEach(it -> wrapped.add(new StyledText(it, line.role())));
+            List<String> rows = new ArrayList<>(TextFit.rows(first, width));
             if (!rest.isEmpty()) {
-                TextFit.rows(rest, width).forEach(it -> wrapped.add(new StyledText(it, line.role())));
+                rows.addAll(TextFit.rows(rest, width));
+            }
+            for (String row : rows) {
+                wrapped.add(new StyledText(row, line.role()));
             }
         }
         return wrapped;

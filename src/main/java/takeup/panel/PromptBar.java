@@ -1,6 +1,7 @@
 package takeup.panel;
 
 import java.util.Optional;
+import takeup.action.Menu;
 import takeup.advice.LoadChecks;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
@@ -21,11 +22,15 @@ public final class PromptBar {
         grid.fill(row, TextRole.PROMPT);
         grid.put(0, row, "> ", TextRole.PROMPT);
         grid.put(2, row, TextFit.without(skipped, onOneLine(typed)), TextRole.PROMPT, room + 1);
-        if (typed.isEmpty()) {
+        Optional<Menu> menu = session.view().menu();
+        if (typed.isEmpty() && menu.isPresent()) {
             // What the actions come to so far is shown where it would be typed, so that one learns it.
-            session.view().menu().ifPresent(it -> grid.put(2, row, Width.cut(it.preview(), room), TextRole.PROMPT));
+            grid.put(2, row, Width.cut(menu.get().preview(), room), TextRole.PROMPT);
         }
-        loadCheck(session).ifPresent(it -> grid.put(3, row, question(it, grid.columns() - 4), TextRole.PROMPT));
+        Optional<LoadChecks> check = loadCheck(session);
+        if (check.isPresent()) {
+            grid.put(3, row, question(check.get(), grid.columns() - 4), TextRole.PROMPT);
+        }
         grid.cursor(2 + cursor - skipped, row);
     }
 

@@ -17,6 +17,7 @@ import takeup.report.StatusText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.session.Session;
+import takeup.text.Plain;
 
 /** The setting in hand in words: the pair or the running timer, and what it comes to in this light. */
 public final class SettingText {
@@ -26,16 +27,13 @@ public final class SettingText {
     public static Optional<String> pair(Session session) {
         Optional<BulbTimer> timer = session.shown().timerInHand();
         if (timer.isPresent()) {
-            String target = timer.get().targetSeconds().stream()
-                    .mapToObj(it -> " of " + ExposureTime.words(it))
-                    .findFirst()
-                    .orElse(", timer runs");
-            return Optional.of(elapsed(timer.get(), session) + target);
+            OptionalDouble target = timer.get().targetSeconds();
+            return Optional.of(elapsed(timer.get(), session)
+                    + (target.isPresent() ? " of " + ExposureTime.words(target.getAsDouble()) : ", timer runs"));
         }
         Setting setting = session.shown().inHand().setting();
-        String pair = setting.aperture().map(Object::toString).orElse("") + " "
-                + setting.time().map(Object::toString).orElse("");
-        return Optional.of(pair.strip()).filter(it -> !it.isEmpty());
+        String pair = (Plain.textOr(setting.aperture(), "") + " " + Plain.textOr(setting.time(), "")).strip();
+        return pair.isEmpty() ? Optional.empty() : Optional.of(pair);
     }
 
     public static String elapsed(BulbTimer timer, Session session) {
@@ -79,8 +77,11 @@ public final class SettingText {
         part("error", error.getAsDouble(), parts);
         String total = overBox(ExposureInHand.overBox(state).orElseThrow());
         List<String> withHabit = new ArrayList<>(parts);
-        if (!state.inHand().setting().flash()) {
-            state.day().light().flatMap(LightText::habit).ifPresent(withHabit::add);
+        if (!state.inHand().setting().flash() && state.day().light().isPresent()) {
+            Optional<String> habit = LightText.habit(state.day().light().get());
+            if (habit.isPresent()) {
+                withHabit.add(habit.get());
+            }
         }
         return Optional.of(TextFit.first(
                 room, joined(total, withHabit, ", "), joined(total, parts, ", "), joined(total, parts, " ")));

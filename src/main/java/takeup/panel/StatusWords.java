@@ -28,32 +28,55 @@ public final class StatusWords {
         ShootState state = session.shown();
         List<StyledText> words = new ArrayList<>();
         for (Warning.Code code : StandingWarnings.of(state, session.now())) {
-            if (large.filter(it -> it.code() == code).isEmpty()) {
+            if (large.isEmpty() || large.get().code() != code) {
                 words.add(TextFit.plate(code.standing()));
             }
         }
-        state.day().paper().ifPresent(it -> words.add(TextFit.plate("PAPER OF " + it.roll() + ", done ends it")));
-        RatingText.nextCard(state).map(TextFit::plate).ifPresent(words::add);
-        StatusText.reciprocity(state).map(TextFit::plate).ifPresent(words::add);
-        ExposureInHand.handHeld(state)
-                .ifPresent(it -> words.add(TextFit.plate(it.code().standing())));
-        SetupText.marks(state.inHand()).forEach(it -> words.add(StyledText.strong(it)));
-        state.day().showing().scene().ifPresent(it -> addScene(it, words));
+        if (state.day().paper().isPresent()) {
+            words.add(TextFit.plate("PAPER OF " + state.day().paper().get().roll() + ", done ends it"));
+        }
+        addPlate(RatingText.nextCard(state), words);
+        addPlate(StatusText.reciprocity(state), words);
+        Optional<Warning> handHeld = ExposureInHand.handHeld(state);
+        if (handHeld.isPresent()) {
+            words.add(TextFit.plate(handHeld.get().code().standing()));
+        }
+        for (String mark : SetupText.marks(state.inHand())) {
+            words.add(StyledText.strong(mark));
+        }
+        Optional<Scene> scene = state.day().showing().scene();
+        if (scene.isPresent()) {
+            addScene(scene.get(), words);
+        }
         return words;
+    }
+
+    private static void addPlate(Optional<String> text, List<StyledText> words) {
+        if (text.isPresent()) {
+            words.add(TextFit.plate(text.get()));
+        }
     }
 
     private static void addScene(Scene kept, List<StyledText> words) {
         if (!kept.people().isEmpty()) {
             words.add(StyledText.strong("WITH " + String.join(", ", kept.people())));
         }
-        kept.place().name().ifPresent(it -> words.add(StyledText.strong("AT " + it)));
+        Optional<String> place = kept.place().name();
+        if (place.isPresent()) {
+            words.add(StyledText.strong("AT " + place.get()));
+        }
     }
 
     /** The standing warnings alone, on one line. */
     public static String warnings(Session session) {
         List<String> words = new ArrayList<>();
-        RatingText.nextCard(session.shown()).ifPresent(words::add);
-        StandingWarnings.of(session.shown(), session.now()).forEach(it -> words.add(it.standing()));
+        Optional<String> card = RatingText.nextCard(session.shown());
+        if (card.isPresent()) {
+            words.add(card.get());
+        }
+        for (Warning.Code code : StandingWarnings.of(session.shown(), session.now())) {
+            words.add(code.standing());
+        }
         return String.join(" · ", words);
     }
 }

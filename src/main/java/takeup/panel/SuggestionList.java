@@ -13,6 +13,7 @@ import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.report.SetupText;
 import takeup.session.Session;
+import takeup.text.Plain;
 import takeup.text.Width;
 
 /**
@@ -36,12 +37,20 @@ public final class SuggestionList {
         this.session = session;
         this.grid = grid;
         this.layout = Layout.of(grid);
-        this.suggestions = advice.map(Suggestions::suggestions).orElse(List.of());
+        this.suggestions = advice.isPresent() ? advice.get().suggestions() : List.of();
         this.shutter = session.shown().shutterInHand();
-        this.best = advice.map(Suggestions::best).orElse(-1);
+        this.best = advice.isPresent() ? advice.get().best() : -1;
         this.chosen = session.view().chosen();
-        this.hasDepth = layout.isWideList()
-                && suggestions.stream().anyMatch(it -> it.depth().isPresent());
+        this.hasDepth = layout.isWideList() && hasDepth(suggestions);
+    }
+
+    private static boolean hasDepth(List<Suggestion> suggestions) {
+        for (Suggestion suggestion : suggestions) {
+            if (suggestion.depth().isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     public boolean isEmpty() {
@@ -115,7 +124,7 @@ public final class SuggestionList {
     private String text(int index) {
         Suggestion it = suggestions.get(index);
         boolean isChosen = index == chosen;
-        String time = it.time().map(Object::toString).orElse("–") + (isChosen ? "]" : "");
+        String time = Plain.textOr(it.time(), "–") + (isChosen ? "]" : "");
         String error = it.errorStops().isPresent() ? Stops.error(it.errorStops().getAsDouble()) : "";
         String sum = it.overBoxStops().isPresent() ? overBox(it.overBoxStops().getAsDouble()) : "";
         String row = mark(index)
@@ -124,9 +133,11 @@ public final class SuggestionList {
                 + Width.pad(Width.pad(time, 7) + " " + error, 18)
                 + Width.pad(sum, sum.length() > 4 ? 10 : 5)
                 + remark(it);
-        return hasDepth
-                ? Width.pad(row, PLAIN) + it.depth().map(SetupText::depth).orElse("")
-                : row;
+        if (!hasDepth) {
+            return row;
+        }
+        return Width.pad(row, PLAIN)
+                + (it.depth().isPresent() ? SetupText.depth(it.depth().get()) : "");
     }
 
     /** The arrow is what Enter takes, here as in every list; the dot is the best. */
@@ -139,15 +150,17 @@ public final class SuggestionList {
 
     /** What spoils the frame first; then that the time is none of the dial's; then what else there is to say. */
     private String remark(Suggestion row) {
-        boolean isByTheWatch = row.time()
-                .filter(time -> shutter.filter(it -> it.isByTheWatch(time)).isPresent())
-                .isPresent();
-        return row.warnings().stream()
-                .findFirst()
-                .filter(it ->
-                        !isByTheWatch || it.code() != Warning.Code.RECIPROCITY && it.code() != Warning.Code.HAND_HELD)
-                .map(SuggestionList::brief)
-                .orElse(isByTheWatch ? "by the watch" : "");
+        boolean isByTheWatch = row.time().isPresent()
+                && shutter.isPresent()
+                && shutter.get().isByTheWatch(row.time().get());
+        if (!row.warnings().isEmpty()) {
+            Warning first = row.warnings().get(0);
+            boolean isSlow = first.code() == Warning.Code.RECIPROCITY || first.code() == Warning.Code.HAND_HELD;
+            if (!isByTheWatch || !isSlow) {
+                return brief(first);
+            }
+        }
+        return isByTheWatch ? "by the watch" : "";
     }
 
     private static String overBox(double stops) {

@@ -1,8 +1,10 @@
 package takeup.panel;
 
+import java.util.Optional;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
+import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;
@@ -13,19 +15,18 @@ public final class TopBar {
 
     /** Draws the shoot screen's: camera, back and lens in hand, the roll and its age, and the time. */
     public static void draw(Grid grid, Session session) {
-        String roll = session.shown()
-                .rollInHand()
-                .map(it -> it.film().label().name().map(name -> name + " ").orElse("") + it.id()
-                        + CameraText.age(it, session).map(age -> " " + age).orElse("") + "  ")
-                .orElse("");
-        String right = roll + ClockText.clock(session.now());
+        Optional<Roll> roll = session.shown().rollInHand();
+        String right = (roll.isPresent() ? roll(roll.get(), session) : "") + ClockText.clock(session.now());
         int room = room(grid, right);
         String camera = CameraText.inHand(session.shown(), room);
-        String film = session.shown()
-                .rollInHand()
-                .map(it -> " · " + it.film().stock().name())
-                .orElse("");
+        String film = roll.isPresent() ? " · " + roll.get().film().stock().name() : "";
         draw(grid, TextFit.first(room, camera + film, camera), right);
+    }
+
+    private static String roll(Roll roll, Session session) {
+        Optional<String> name = roll.film().label().name();
+        Optional<String> age = CameraText.age(roll, session);
+        return (name.isPresent() ? name.get() + " " : "") + roll.id() + (age.isPresent() ? " " + age.get() : "") + "  ";
     }
 
     public static void draw(Grid grid, String title, String right) {

@@ -1,8 +1,8 @@
 package takeup.panel;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import takeup.advice.NextMoment;
 import takeup.advice.StandingWarnings;
 import takeup.grid.Grid;
@@ -29,12 +29,24 @@ public record WarningPlate(Warning.Code code, String text) {
     public static Optional<WarningPlate> of(Session session, int columns) {
         ShootState state = session.shown();
         List<Warning.Code> standing = StandingWarnings.of(state, session.now());
-        return Stream.concat(
-                        standing.stream().filter(it -> !isLargeAnyway(it)),
-                        standing.stream().filter(it -> it == Warning.Code.FRAMES_LEFT))
-                .flatMap(code -> wordings(code, session).stream().map(it -> new WarningPlate(code, it)))
-                .filter(it -> it.width() <= columns)
-                .findFirst();
+        List<Warning.Code> codes = new ArrayList<>();
+        for (Warning.Code code : standing) {
+            if (!isLargeAnyway(code)) {
+                codes.add(code);
+            }
+        }
+        if (standing.contains(Warning.Code.FRAMES_LEFT)) {
+            codes.add(Warning.Code.FRAMES_LEFT);
+        }
+        for (Warning.Code code : codes) {
+            for (String words : wordings(code, session)) {
+                WarningPlate plate = new WarningPlate(code, words);
+                if (plate.width() <= columns) {
+                    return Optional.of(plate);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** The end of the roll is a plate in place of the counter, few frames left are one around their number. */
@@ -45,23 +57,21 @@ public record WarningPlate(Warning.Code code, String text) {
     /** In few letters, the fullest first. */
     private static List<String> wordings(Warning.Code code, Session session) {
         ShootState state = session.shown();
+        Optional<Roll> roll = state.rollInHand();
         return switch (code) {
             case METER_SPEED -> {
-                String index = state.rollInHand()
-                        .map(it -> it.film().index().toString())
-                        .orElse("");
+                String index = roll.isPresent() ? roll.get().film().index().toString() : "";
                 yield List.of("METER " + index, "EI " + index);
             }
             case NO_LIGHT -> List.of("NO READING", "NO LIGHT", "NO EV");
             case STALE_LIGHT -> List.of("OLD LIGHT", "OLD EV");
             case MOMENT -> {
-                long minutes = NextMoment.of(state, session.now())
-                        .map(NextMoment::minutes)
-                        .orElse(0L);
+                Optional<NextMoment> next = NextMoment.of(state, session.now());
+                long minutes = next.isPresent() ? next.get().minutes() : 0;
                 yield minutes > 0 ? List.of("IN " + minutes + " MIN", minutes + " MIN") : List.of("NOW");
             }
             case FRAMES_LEFT -> {
-                int left = state.rollInHand().map(Roll::framesLeft).orElse(0);
+                int left = roll.isPresent() ? roll.get().framesLeft() : 0;
                 yield List.of("FEW LEFT", left + " LEFT");
             }
             case CAMERA_METER -> List.of("CAMERA METER", "CAM METER");

@@ -3,6 +3,7 @@ package takeup.roll;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import takeup.text.ClockText;
 
 /**
  * Something that happened to a roll, as it was written down.
@@ -19,7 +20,7 @@ public record RollRecord(long step, OffsetDateTime at, RollEvent event) {
             return after;
         }
         String record = roll.id() + ", loaded at " + roll.loadedAt().toEpochSecond() + ", by step " + step + " at "
-                + at.toInstant();
+                + ClockText.instant(at);
         return after.with(after.log().broughtBy(record));
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.advice.NextMoment;
+import takeup.day.CameraPlace;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
@@ -151,7 +152,9 @@ final class FullShootView {
     /** The other cameras and backs, as many side by side as fit; what finds no room on so many lines is counted. */
     private List<String> otherPlaces(int most) {
         List<String> rest = new ArrayList<>();
-        CameraText.others(session).forEach(it -> rest.add(CameraText.full(it, session)));
+        for (CameraPlace place : CameraText.others(session)) {
+            rest.add(CameraText.full(place, session));
+        }
         List<String> lines = new ArrayList<>();
         while (!rest.isEmpty() && lines.size() < most) {
             boolean isLast = lines.size() == most - 1;

@@ -3,6 +3,7 @@ package takeup.session;
 import java.util.Optional;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.report.SetupText;
 import takeup.roll.RollEvent;
@@ -54,7 +55,18 @@ public record Guide(int step, String title, String hint) {
     private static boolean isFirst(ShootState s) {
         return s.nextStep() == s.history().steps().size() + 1L
                 && s.rolls().keySet().containsAll(s.known())
-                && s.history().entries().noneMatch(Guide::ends);
+                && !hasEnded(s);
+    }
+
+    private static boolean hasEnded(ShootState s) {
+        for (JournalStep step : s.history().steps()) {
+            for (JournalEntry entry : step.entries()) {
+                if (ends(entry)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean ends(JournalEntry entry) {

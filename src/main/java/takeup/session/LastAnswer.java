@@ -47,6 +47,10 @@ public record LastAnswer(
         return new LastAnswer(tone, text, warnings, savedAt, false, turned + 1);
     }
 
+    static LastAnswer quiet(Optional<String> text) {
+        return text.isPresent() ? quiet(text.get()) : NOTHING;
+    }
+
     static LastAnswer quiet(String text) {
         return new LastAnswer(Tone.QUIET, text, List.of());
     }

@@ -77,7 +77,7 @@ public record Session(
     public static Session begin(
             ShootState state, Settings settings, String theme, List<String> problems, OffsetDateTime now, long ticks) {
         LastAnswer first = problems.isEmpty()
-                ? ShootCommand.stillIn(state, now).map(LastAnswer::quiet).orElse(LastAnswer.NOTHING)
+                ? LastAnswer.quiet(ShootCommand.stillIn(state, now))
                 : new LastAnswer(LastAnswer.Tone.REFUSAL, firstOf(problems), List.of());
         return new Session(
                 SaveQueue.of(state),
@@ -224,12 +224,14 @@ public record Session(
 
     /** The suggestions that stand on the screen; none without film or light. */
     List<Suggestion> choices() {
-        return advice().map(Suggestions::suggestions).orElse(List.of());
+        Optional<Suggestions> advice = advice();
+        return advice.isPresent() ? advice.get().suggestions() : List.of();
     }
 
     /** Which of them is the best; -1 where there is none. */
     int bestChoice() {
-        return advice().map(Suggestions::best).orElse(-1);
+        Optional<Suggestions> advice = advice();
+        return advice.isPresent() ? advice.get().best() : -1;
     }
 
     /** What the light of the day asks for, without what the shutter cannot do. */

@@ -1,5 +1,7 @@
 package takeup.text;
 
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 
@@ -12,6 +14,16 @@ public final class ClockText {
      */
     public static String clock(TemporalAccessor at) {
         return twoDigits(at.get(ChronoField.HOUR_OF_DAY)) + ":" + twoDigits(at.get(ChronoField.MINUTE_OF_HOUR));
+    }
+
+    /**
+     * A point in time as the world has it, letter for letter as Java's Instant prints it: {@code 2026-09-12T07:16:00Z}.
+     */
+    public static String instant(OffsetDateTime at) {
+        // That has formatters made for all there is, which takes longer than to read a day.
+        OffsetDateTime utc = at.withOffsetSameInstant(ZoneOffset.UTC);
+        boolean isWholeMinute = utc.getSecond() == 0 && utc.getNano() == 0;
+        return utc.toLocalDateTime() + (isWholeMinute ? ":00Z" : "Z");
     }
 
     /** A number of minutes, in hours from 60 on: {@code 6 min}, {@code 1 h 24 min}, {@code 2 h}. */

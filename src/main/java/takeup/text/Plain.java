@@ -3,13 +3,19 @@ package takeup.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * Numbers as plain decimals with a point, never with an exponent or a local sign: {@code 2.8}, {@code 11},
- * {@code 0.008}.
+ * {@code 0.008}; and what may be there or not as text.
  */
 public final class Plain {
     private Plain() {}
+
+    /** What is there, as it prints itself, or these words in its place. */
+    public static String textOr(Optional<?> value, String otherwise) {
+        return value.isPresent() ? value.get().toString() : otherwise;
+    }
 
     /**
      * The shortest decimal that reads back as the same number, without a trailing {@code .0}: {@code 5.6}, {@code 11}.

@@ -179,7 +179,7 @@ class UnreadableRecordsTest {
                     + ",\"event\":\"slate\",\"words\":\"crew 4\"}");
             assertEquals(
                     "{\"event\":\"slate\",\"words\":\"crew 4\"}",
-                    JournalReader.read("R0001.journal", line).lines().get(0).event());
+                    JournalReader.read("R0001.journal", line).lines().get(0).get());
         }
     }
 }

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ClockTextTest {
     @ParameterizedTest(name = "{0} is shown as {1}")
@@ -18,6 +19,20 @@ class ClockTextTest {
     @Test
     void aTimeIsShownAsItWasReadWhereItWasLogged() {
         assertEquals("15:16", ClockText.clock(OffsetDateTime.parse("2026-09-12T15:16:04+02:00")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2026-09-12T09:16:00+02:00",
+                "2026-09-12T00:00:00+02:00",
+                "2026-09-12T09:16:04.5-03:30",
+                "2026-09-12T09:16:00.000001Z",
+                "1999-12-31T23:59:59.999999999-18:00",
+                "0001-01-01T00:00Z"
+            })
+    void aPointInTimeIsPrintedAsJavaPrintsIt(OffsetDateTime at) {
+        assertEquals(at.toInstant().toString(), ClockText.instant(at));
     }
 
     @ParameterizedTest(name = "{0} minutes are {1}")
