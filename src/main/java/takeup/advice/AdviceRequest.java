@@ -91,7 +91,7 @@ public record AdviceRequest(
      * such.
      */
     public boolean prefersOverexposure() {
-        return stock.map(it -> it.kind().isNegative()).orElse(true);
+        return stock.isEmpty() || stock.get().kind().isNegative();
     }
 
     /** So many stops more than the light asks for are right all the same: two thirds on negative film, else one. */

@@ -44,11 +44,16 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
 
     /** Whether a look was answered with no within the last second. */
     public static boolean isJustDenied(History history, OffsetDateTime now) {
-        return history.newest()
-                .filter(it -> Duration.between(it.at(), now).toMillis() < 1000)
-                .filter(it ->
-                        it.events(RollEvent.LoadChecked.class).anyMatch(check -> check.answer() == LoadCheck.Answer.NO))
-                .isPresent();
+        if (history.isEmpty()
+                || Duration.between(history.newest().get().at(), now).toMillis() >= 1000) {
+            return false;
+        }
+        for (JournalEntry entry : history.newest().get().entries()) {
+            if (entry.event() instanceof RollEvent.LoadChecked check && check.answer() == LoadCheck.Answer.NO) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The last line that changed anything and was not taken back: an answer that was undone is asked for again. */

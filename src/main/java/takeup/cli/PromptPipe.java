@@ -134,7 +134,7 @@ final class PromptPipe {
     private void say(Outcome.Answer answer, Optional<String> question) {
         if (format == Format.JSON) {
             Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
-            answer.fields().fields().forEach(object::and);
+            answer.fields().json().fields().forEach(object::and);
             question.ifPresent(it -> object.and("question", it));
             out.raw(JsonText.line(DecimalFields.in(object.and("text", answer.text())
                             .and(

@@ -72,22 +72,27 @@ public record CommandContext(
     }
 
     public Camera camera() {
-        return state.cameraInHand()
-                .orElseThrow(() -> new CommandRejected(
-                        state.placeInHand().isPresent()
-                                ? state.kit()
-                                        .whyNot(
-                                                Kit.Sort.CAMERAS,
-                                                state.placeInHand().get().camera())
-                                : "no camera in hand: type cam and one of "
-                                        + String.join(", ", state.kit().keys(Kit.Sort.CAMERAS))));
+        Optional<Camera> camera = state.cameraInHand();
+        if (camera.isPresent()) {
+            return camera.get();
+        }
+        throw new CommandRejected(
+                state.placeInHand().isPresent()
+                        ? state.kit()
+                                .whyNot(
+                                        Kit.Sort.CAMERAS,
+                                        state.placeInHand().get().camera())
+                        : "no camera in hand: type cam and one of "
+                                + String.join(", ", state.kit().keys(Kit.Sort.CAMERAS)));
     }
 
     public Roll roll() {
         camera();
-        return state.rollInHand()
-                .orElseThrow(() -> new CommandRejected(
-                        Need.noFilm(state, state.placeInHand().orElseThrow())));
+        Optional<Roll> roll = state.rollInHand();
+        if (roll.isEmpty()) {
+            throw new CommandRejected(Need.noFilm(state, state.placeInHand().orElseThrow()));
+        }
+        return roll.get();
     }
 
     /** The roll of a typed number, or the one in hand; the example shows how a finished one is named. */
@@ -142,11 +147,14 @@ public record CommandContext(
 
     /** Who and where on a frame of a roll that is logged now, and for which shoot where that is not the roll's. */
     public Scene scene(Roll roll) {
-        Optional<Assignment> shoot = state.day()
-                .shoot()
-                .map(ShootInfo::assignment)
-                .filter(it -> roll.assignment().filter(it::isSameShoot).isEmpty());
-        return state.day().scene().servingShoot(shoot);
+        Optional<ShootInfo> open = state.day().shoot();
+        if (open.isEmpty()) {
+            return state.day().scene().servingShoot(Optional.empty());
+        }
+        Assignment shoot = open.get().assignment();
+        boolean isOfRoll = roll.assignment().isPresent()
+                && shoot.isSameShoot(roll.assignment().get());
+        return state.day().scene().servingShoot(isOfRoll ? Optional.empty() : Optional.of(shoot));
     }
 
     public Exposure exposure(Setting setting) {
@@ -188,9 +196,13 @@ public record CommandContext(
     }
 
     public List<Warning> unsilenced(List<Warning> warnings) {
-        return warnings.stream()
-                .filter(it -> !state.day().silenced().contains(it.code()))
-                .toList();
+        List<Warning> unsilenced = new ArrayList<>();
+        for (Warning warning : warnings) {
+            if (!state.day().silenced().contains(warning.code())) {
+                unsilenced.add(warning);
+            }
+        }
+        return unsilenced;
     }
 
     /** The place that a camera's key, and maybe a back, name. */
@@ -241,6 +253,11 @@ public record CommandContext(
 
     /** Says something and writes nothing. */
     public Outcome.Accepted says(String event, String text, Json.Obj fields) {
+        return says(event, text, new AnswerFields.Given(fields));
+    }
+
+    /** The same, with fields that are worked out where a program asks for them. */
+    public Outcome.Accepted says(String event, String text, AnswerFields fields) {
         return reply(List.of()).event(event).says(text, "").fields(fields).accepted();
     }
 

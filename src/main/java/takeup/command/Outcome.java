@@ -119,14 +119,14 @@ public sealed interface Outcome {
      * @param warnings what the photographer must know now
      */
     record Answer(
-            String event, String title, String text, String onceExported, Json.Obj fields, List<Warning> warnings) {
+            String event, String title, String text, String onceExported, AnswerFields fields, List<Warning> warnings) {
         public Answer {
             warnings = List.copyOf(warnings);
         }
 
         /** An answer to a line that writes nothing, so that nothing of it can fail to be saved. */
         public Answer(String event, String text, Json.Obj fields, List<Warning> warnings) {
-            this(event, "", text, "", fields, warnings);
+            this(event, "", text, "", new AnswerFields.Given(fields), warnings);
         }
 
         public Answer saying(String other) {

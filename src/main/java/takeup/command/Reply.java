@@ -6,7 +6,6 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Warning;
-import takeup.report.StatusJson;
 import takeup.report.WarningText;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -19,11 +18,11 @@ public final class Reply {
     private final CommandContext context;
     private final List<JournalEntry> entries;
     private final ShootState after;
+    private AnswerFields fields;
     private String event = "state";
     private String title = "";
     private String text = "";
     private String onceExported = "";
-    private Optional<Json.Obj> fields = Optional.empty();
     private List<Warning> warnings = List.of();
     private List<RollId> exports = List.of();
 
@@ -33,6 +32,7 @@ public final class Reply {
         this.entries = entries.isEmpty()
                 ? entries
                 : after.history().newest().orElseThrow().entries();
+        this.fields = new AnswerFields.WholeState(after);
     }
 
     /** The state once the entries are written. */
@@ -83,7 +83,12 @@ public final class Reply {
 
     /** What other programs read; the whole state where nothing else is given. */
     public Reply fields(Json.Obj all) {
-        fields = Optional.of(all);
+        return fields(new AnswerFields.Given(all));
+    }
+
+    /** The same, worked out where a program asks for it. */
+    public Reply fields(AnswerFields all) {
+        fields = all;
         return this;
     }
 
@@ -104,13 +109,8 @@ public final class Reply {
     }
 
     public Outcome.Accepted accepted() {
-        Outcome.Answer answer = new Outcome.Answer(
-                event,
-                title,
-                text,
-                onceExported,
-                fields.orElseGet(() -> StatusJson.of(after)),
-                context.unsilenced(warnings));
+        Outcome.Answer answer =
+                new Outcome.Answer(event, title, text, onceExported, fields, context.unsilenced(warnings));
         return new Outcome.Accepted(entries, after, answer, Optional.empty(), exports);
     }
 }

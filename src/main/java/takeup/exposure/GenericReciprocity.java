@@ -1,9 +1,9 @@
 package takeup.exposure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /**
  * The tables that are printed for all films of a kind, and so for none in particular (digitaltruth.com, Reciprocity;
@@ -26,9 +26,11 @@ enum GenericReciprocity {
     }
 
     private static List<Reciprocity.Point> points(double... numbers) {
-        return IntStream.range(0, numbers.length / 2)
-                .mapToObj(it -> new Reciprocity.Point(numbers[2 * it], numbers[2 * it + 1]))
-                .toList();
+        List<Reciprocity.Point> points = new ArrayList<>();
+        for (int at = 0; at < numbers.length; at += 2) {
+            points.add(new Reciprocity.Point(numbers[at], numbers[at + 1]));
+        }
+        return points;
     }
 
     /** Which of them a film carries; empty for figures of its own. */

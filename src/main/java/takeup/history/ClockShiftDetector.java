@@ -3,7 +3,6 @@ package takeup.history;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Optional;
-import java.util.OptionalLong;
 import takeup.day.DayEvent;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
@@ -81,18 +80,17 @@ public final class ClockShiftDetector {
     /** How the clock was moved since a roll's last frame that stands, or its loading. */
     public Optional<ClockShift> sinceFrameOf(RollId roll) {
         Optional<ClockShift> newest = sinceFrameOrReading();
-        long seconds = newest.map(ClockShift::seconds).orElse(0L);
-        OptionalLong last = history.standingNewestFirst()
-                .filter(step -> step.entries().stream().anyMatch(it -> isFrameOrLoading(it, roll)))
-                .mapToLong(JournalStep::step)
-                .findFirst();
+        long seconds = newest.isPresent() ? newest.get().seconds() : 0;
+        StandingSteps standing = new StandingSteps();
         for (JournalStep step : history.newestFirst()) {
-            if (last.isPresent() && last.getAsLong() == step.step()) {
+            if (standing.isStanding(step) && hasFrameOrLoading(step, roll)) {
                 return since(step.at(), seconds);
             }
-            seconds += step.events(DayEvent.ClockShifted.class)
-                    .mapToLong(it -> it.shift().seconds())
-                    .sum();
+            for (JournalEntry entry : step.entries()) {
+                if (entry.event() instanceof DayEvent.ClockShifted shifted) {
+                    seconds += shifted.shift().seconds();
+                }
+            }
         }
         return newest;
     }
@@ -117,7 +115,12 @@ public final class ClockShiftDetector {
                 : Optional.empty();
     }
 
-    private static boolean isFrameOrLoading(JournalEntry entry, RollId roll) {
-        return entry.isOn(roll) && (entry.is(RollEvent.Loaded.class) || JournalStep.isFrame(entry));
+    private static boolean hasFrameOrLoading(JournalStep step, RollId roll) {
+        for (JournalEntry entry : step.entries()) {
+            if (entry.isOn(roll) && (entry.is(RollEvent.Loaded.class) || JournalStep.isFrame(entry))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -83,20 +82,9 @@ public record History(List<JournalStep> steps) {
         };
     }
 
-    /**
-     * The steps that stand, the newest in front. Who finds what is looked for among the last few pays for no more of a
-     * long day: what a step took back or put back lies behind it.
-     */
+    /** The steps that stand, the newest in front; what lies behind the one that is found is not looked at. */
     public Stream<JournalStep> standingNewestFirst() {
-        Map<Long, Boolean> isUndone = new HashMap<>();
-        return newestFirst().stream().filter(step -> {
-            for (int i = step.entries().size() - 1; i >= 0; i--) {
-                JournalEntry entry = step.entries().get(i);
-                entry.redoes().ifPresent(it -> isUndone.putIfAbsent(it, false));
-                entry.undoes().ifPresent(it -> isUndone.putIfAbsent(it, true));
-            }
-            return !isUndone.getOrDefault(step.step(), false);
-        });
+        return newestFirst().stream().filter(new StandingSteps()::isStanding);
     }
 
     /** The steps of one day. */

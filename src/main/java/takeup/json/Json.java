@@ -35,6 +35,12 @@ public sealed interface Json {
             return value == null || value instanceof Nil ? Optional.empty() : Optional.of(value);
         }
 
+        /** The same object with one more field, where there is a value for it. */
+        public Obj andIfKnown(String name, Object value) {
+            Json json = of(value);
+            return json instanceof Nil ? this : and(name, json);
+        }
+
         /** The same object with one more field. */
         public Obj and(String name, Object value) {
             fields.put(name, of(value));

@@ -219,7 +219,7 @@ public final class ExposureWarnings {
 
     /** What a digital camera's own meter makes of a subject, and what to do instead on this film. */
     public static Optional<Warning> cameraMeter(Light light, Optional<Stock> stock) {
-        boolean isNegative = stock.map(it -> it.kind().isNegative()).orElse(true);
+        boolean isNegative = stock.isEmpty() || stock.get().kind().isNegative();
         return light.method() == Light.Method.CAMERA
                 ? Optional.of(new Warning(
                         Warning.Code.CAMERA_METER,

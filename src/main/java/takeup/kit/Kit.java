@@ -91,7 +91,10 @@ public final class Kit {
 
     /** The keys of that sort. */
     public List<String> keys(Sort sort) {
-        return listed.computeIfAbsent(sort, shelf::keys);
+        if (!listed.containsKey(sort)) {
+            listed.put(sort, shelf.keys(sort));
+        }
+        return listed.get(sort);
     }
 
     /** What is wrong with, or to be said of, the file of that key; empty if nothing is, or there is no such file. */

@@ -95,8 +95,12 @@ public final class ProfileJson {
             json.and(
                     "marks", lens.ring().marks().stream().map(Aperture::fNumber).toList());
         }
-        lens.shutter().ifPresent(it -> json.and("times", of(it)));
-        lens.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
+        if (lens.shutter().isPresent()) {
+            json.and("times", of(lens.shutter().get()));
+        }
+        if (lens.syncTime().isPresent()) {
+            json.and("syncTime", time(lens.syncTime().get()));
+        }
         return json;
     }
 

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
@@ -149,14 +148,16 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
 
     /** The least error, in stops, of all that can be set, keeps what is held, and is no long time by hand. */
     public OptionalDouble leastError() {
-        return IntStream.range(0, suggestions.size())
-                .filter(it -> droppedBy(it)
-                        .filter(rule -> rule.compareTo(Rule.ERROR) < 0)
-                        .isEmpty())
-                .mapToObj(suggestions::get)
-                .flatMapToDouble(it -> it.errorStops().stream())
-                .map(Math::abs)
-                .min();
+        OptionalDouble least = OptionalDouble.empty();
+        for (int i = 0; i < suggestions.size(); i++) {
+            boolean isOut = droppedBy(i).isPresent() && droppedBy(i).get().compareTo(Rule.ERROR) < 0;
+            OptionalDouble error = suggestions.get(i).errorStops();
+            if (!isOut && error.isPresent()) {
+                double size = Math.abs(error.getAsDouble());
+                least = OptionalDouble.of(Math.min(size, least.orElse(size)));
+            }
+        }
+        return least;
     }
 
     /** The rule that dropped a suggestion; empty for the best. */

@@ -69,7 +69,7 @@ public record Warning(Code code, String text) {
     }
 
     /** Adds one to others, if there is one. */
-    static void add(Optional<Warning> warning, List<Warning> into) {
+    public static void add(Optional<Warning> warning, List<Warning> into) {
         if (warning.isPresent()) {
             into.add(warning.get());
         }

@@ -17,6 +17,7 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Meter;
 import takeup.kit.MeteredPair;
+import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Reading;
@@ -25,6 +26,8 @@ import takeup.prompt.Sky;
 import takeup.prompt.Tokens;
 import takeup.report.LightText;
 import takeup.report.StatusJson;
+import takeup.roll.Coordinates;
+import takeup.roll.Film;
 import takeup.roll.Roll;
 
 /** {@code m 5.6 125}: a light reading. */
@@ -57,30 +60,36 @@ public final class ReadingCommand implements Command {
             return again(context);
         }
         Meter meter = context.state().meterInHand();
+        Optional<Film> film = film(context.state());
         Reading reading = ReadingParser.read(
                         arguments.line(),
                         arguments.rest(),
                         meter,
                         context.state().day().preset(),
-                        context.state().rollInHand().map(it -> it.film().index()),
+                        film.isPresent() ? Optional.of(film.get().index()) : Optional.empty(),
                         context.now())
-                .on(context.state().rollInHand().map(it -> it.film().stock()));
-        List<JournalEntry> entries = reading.preset()
-                .map(it -> List.<JournalEntry>of(
-                        new JournalEntry.OnDay(new CameraEvent.MeterSelected(meter.key(), Optional.of(it)))))
-                .orElse(List.of());
+                .on(film.isPresent() ? Optional.of(film.get().stock()) : Optional.empty());
+        List<JournalEntry> entries = reading.preset().isPresent()
+                ? List.of(new JournalEntry.OnDay(new CameraEvent.MeterSelected(meter.key(), reading.preset())))
+                : List.of();
         return reading.flash().isPresent()
                 ? FlashReading.measured(reading, arguments.line(), entries, context)
                 : LightReading.run(dated(reading, context), entries, context);
     }
 
+    private static Optional<Film> film(ShootState state) {
+        Optional<Roll> roll = state.rollInHand();
+        return roll.isPresent() ? Optional.of(roll.get().film()) : Optional.empty();
+    }
+
     /** A reading near sunset is called old sooner, where the place of the shoot is known. */
     private static Reading dated(Reading reading, CommandContext context) {
-        return context.state()
-                .day()
-                .position()
-                .map(at -> reading.with(reading.light().map(it -> it.fresh(Sun.freshMinutes(at, it.at())))))
-                .orElse(reading);
+        Optional<Coordinates> at = context.state().day().position();
+        if (at.isEmpty() || reading.light().isEmpty()) {
+            return reading;
+        }
+        Light light = reading.light().get();
+        return reading.with(Optional.of(light.fresh(Sun.freshMinutes(at.get(), light.at()))));
     }
 
     private static Outcome again(CommandContext context) {
@@ -93,19 +102,20 @@ public final class ReadingCommand implements Command {
                             + LightText.age(flash.get().at(), context.now()) + ".",
                     StatusJson.of(state).and("flashLight", flash.get().aperture()));
         }
-        Light light = state.day()
-                .light()
-                .orElseThrow(() -> new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
-        Suggestions suggestions =
-                AdviceRequest.inHand(state).map(it -> it.advice(light)).orElse(Suggestions.NONE);
-        String best = suggestions
-                .bestOne()
-                .flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + "."))
-                .orElse("");
+        if (state.day().light().isEmpty()) {
+            throw new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade");
+        }
+        Light light = state.day().light().get();
+        Optional<AdviceRequest> request = AdviceRequest.inHand(state);
+        Suggestions suggestions = request.isPresent() ? request.get().advice(light) : Suggestions.NONE;
+        Optional<Suggestion> best = suggestions.bestOne();
+        String words = best.isPresent() && best.get().time().isPresent()
+                ? " Best: " + best.get().aperture() + " " + best.get().time().get() + "."
+                : "";
         return context.says(
                 "light",
-                LightText.of(light, context.now()) + "." + best,
-                LightReading.fields(state, light, suggestions, List.of(), context));
+                LightText.of(light, context.now()) + "." + words,
+                ReadingFields.again(state, light, suggestions, context));
     }
 
     /** The pair that the meter showed for a light of the day, as far as the line still means the same. */
@@ -117,13 +127,13 @@ public final class ReadingCommand implements Command {
     static Optional<MeteredPair> shown(Light light, ShootState state, OffsetDateTime now) {
         try {
             List<String> words = Tokens.of(light.typed()).words();
-            Optional<Roll> roll = state.rollInHand();
+            Optional<Film> film = film(state);
             Reading again = ReadingParser.read(
                     light.typed(),
                     words.subList(1, words.size()),
                     state.meterInHand(),
                     state.day().preset(),
-                    roll.isPresent() ? Optional.of(roll.get().film().index()) : Optional.empty(),
+                    film.isPresent() ? Optional.of(film.get().index()) : Optional.empty(),
                     now);
             boolean isSame = again.light().isPresent()
                     && again.light().get().ev100().stops() == light.ev100().stops();

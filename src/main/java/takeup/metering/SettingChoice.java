@@ -1,10 +1,8 @@
 package takeup.metering;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import takeup.advice.AdviceRequest;
 import takeup.advice.Alternatives;
 import takeup.command.CommandContext;
@@ -47,9 +45,9 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
                     Optional.empty(),
                     STAYS + pair(inHand.setting().aperture(), inHand.setting().time()) + ", "
                             + Stops.error(now.getAsDouble()) + ".",
-                    isRight ? List.of() : best.map(Suggestion::warnings).orElse(List.of()));
+                    isRight ? List.of() : best.get().warnings());
         }
-        return best.map(it -> set(it, inHand)).orElseGet(() -> nothingFits(light, request, suggestions, now, context));
+        return best.isPresent() ? set(best.get(), inHand) : nothingFits(light, request, suggestions, now, context);
     }
 
     private static SettingChoice set(Suggestion row, CameraSetup inHand) {
@@ -82,17 +80,23 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
      * nearest to the light.
      */
     static Optional<Suggestion> withinAStop(Suggestions suggestions, Optional<Hold> hold) {
-        boolean isKept = suggestions.bestOne().isPresent()
-                && hold.isPresent()
-                && hold.get().isKeptBy(suggestions.bestOne().get());
-        Stream<Suggestion> nearest = (isKept ? Stream.<Suggestion>empty() : suggestions.suggestions().stream())
-                .filter(it -> it.errorStops().isPresent())
-                .sorted(Comparator.comparingDouble(
-                        it -> Math.abs(it.errorStops().getAsDouble())));
-        return Stream.concat(suggestions.bestOne().stream(), nearest)
-                .filter(it -> it.errorStops().isPresent()
-                        && !Stops.above(Math.abs(it.errorStops().getAsDouble()), 1))
-                .findFirst();
+        Optional<Suggestion> best = suggestions.bestOne();
+        if (best.isPresent() && !Stops.above(off(best.get()), 1)) {
+            return best;
+        }
+        boolean isKept = best.isPresent() && hold.isPresent() && hold.get().isKeptBy(best.get());
+        Optional<Suggestion> nearest = Optional.empty();
+        for (Suggestion row : isKept ? List.<Suggestion>of() : suggestions.suggestions()) {
+            if (!Stops.above(off(row), 1) && (nearest.isEmpty() || off(row) < off(nearest.get()))) {
+                nearest = Optional.of(row);
+            }
+        }
+        return nearest;
+    }
+
+    /** How many stops a row is off; where nobody can tell, more than any. */
+    private static double off(Suggestion row) {
+        return Math.abs(row.errorStops().orElse(Double.POSITIVE_INFINITY));
     }
 
     static String pair(Suggestion row) {
@@ -125,13 +129,12 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
     }
 
     private static boolean isInSync(CameraSetup inHand, Camera body) {
-        Camera camera = body.withLens(inHand.setting().lens());
+        Optional<ExposureTime> sync = body.withLens(inHand.setting().lens()).syncTime();
+        Optional<ExposureTime> time = inHand.setting().time();
         return !inHand.setting().flash()
-                || camera.syncTime().isEmpty()
-                || inHand.setting()
-                        .time()
-                        .filter(it -> Stops.above(camera.syncTime().get().stops(), it.stops()))
-                        .isEmpty();
+                || sync.isEmpty()
+                || time.isEmpty()
+                || !Stops.above(sync.get().stops(), time.get().stops());
     }
 
     private static boolean isIn(CameraSetup inHand, Suggestion row) {
@@ -141,11 +144,11 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
 
     /** A held aperture that gave way to a row that nothing speaks against is not given up in silence. */
     private static String notHeld(CameraSetup inHand, Suggestion row) {
-        return inHand.hold()
-                .flatMap(Hold::aperture)
-                .filter(it -> Math.abs(it.stops() - row.aperture().stops()) >= 1e-6)
-                .map(it -> " Not at " + it + ", which is held: why says why.")
-                .orElse("");
+        Optional<Aperture> held =
+                inHand.hold().isPresent() ? inHand.hold().get().aperture() : Optional.empty();
+        return held.isPresent() && Math.abs(held.get().stops() - row.aperture().stops()) >= 1e-6
+                ? " Not at " + held.get() + ", which is held: why says why."
+                : "";
     }
 
     private static boolean keepsHold(CameraSetup inHand) {

@@ -64,7 +64,6 @@ public final class WhyCommand implements Command {
                     ? " Nothing here fits better."
                     : " What would fit: " + String.join("; ", alternatives) + ".";
         }
-        return context.says(
-                "light", text, LightReading.fields(context.state(), light, suggestions, List.of(), context));
+        return context.says("light", text, ReadingFields.again(context.state(), light, suggestions, context));
     }
 }

@@ -3,7 +3,6 @@ package takeup.metering;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.Light;
@@ -36,10 +35,10 @@ final class Zones {
                 light.zone(),
                 light.index(),
                 light.at());
-        return SettingChoice.withinAStop(request.advice(shadows), request.hold())
-                .filter(it -> it.overBoxStops().isPresent())
-                .map(it -> words(shadows, it, light.spanStops().orElse(0), request))
-                .orElse("");
+        Optional<Suggestion> row = SettingChoice.withinAStop(request.advice(shadows), request.hold());
+        return row.isPresent() && row.get().overBoxStops().isPresent()
+                ? words(shadows, row.get(), light.spanStops().orElse(0), request)
+                : "";
     }
 
     /**
@@ -47,18 +46,24 @@ final class Zones {
      * and whether that fits, or what the table says of a sky. Sentences, each with a blank in front.
      */
     static String remarks(Reading reading, Optional<Stock> stock) {
-        String sky = reading.basis()
-                .sky()
-                .flatMap(Sky::range)
-                .map(it -> " " + it + ".")
-                .orElse("");
-        Stock.Kind kind = stock.map(Stock::kind).orElse(Stock.Kind.COLOUR_NEGATIVE);
-        return reading.decisive(kind)
-                .map(placed -> reading.basis().placed().stream()
-                        .filter(it -> it != placed)
-                        .map(it -> " " + falls(it, placed) + ".")
-                        .collect(Collectors.joining()))
-                .orElse(sky);
+        Optional<Reading.Placed> placed = reading.decisive(kind(stock));
+        if (placed.isEmpty()) {
+            Optional<Sky> sky = reading.basis().sky();
+            Optional<String> range = sky.isPresent() ? sky.get().range() : Optional.empty();
+            return range.isPresent() ? " " + range.get() + "." : "";
+        }
+        StringBuilder remarks = new StringBuilder();
+        for (Reading.Placed other : reading.basis().placed()) {
+            if (other != placed.get()) {
+                remarks.append(' ').append(falls(other, placed.get())).append('.');
+            }
+        }
+        return remarks.toString();
+    }
+
+    /** What sort of picture is on the film; one that is not known counts as negative. */
+    private static Stock.Kind kind(Optional<Stock> stock) {
+        return stock.isPresent() ? stock.get().kind() : Stock.Kind.COLOUR_NEGATIVE;
     }
 
     private static String falls(Reading.Placed other, Reading.Placed placed) {
@@ -75,8 +80,7 @@ final class Zones {
 
     /** Where each of several readings falls that have their zones, for other programs; empty for any other reading. */
     static List<Json> json(Reading reading, Optional<Stock> stock) {
-        Stock.Kind kind = stock.map(Stock::kind).orElse(Stock.Kind.COLOUR_NEGATIVE);
-        return reading.decisive(kind)
+        return reading.decisive(kind(stock))
                 .map(placed -> reading.basis().placed().stream()
                         .map(it -> (Json) Json.object()
                                 .and("ev100", AdviceJson.exact(it.ev100().stops()))

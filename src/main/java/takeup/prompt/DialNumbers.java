@@ -24,7 +24,9 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
     private static final double LONGEST_SECONDS = 86_400_000;
 
     public static DialNumbers of(Camera camera, Optional<Lens> lens) {
-        return new DialNumbers(lens.map(Lens::ring), camera.withLens(lens).shutter());
+        return new DialNumbers(
+                lens.isPresent() ? Optional.of(lens.get().ring()) : Optional.empty(),
+                camera.withLens(lens).shutter());
     }
 
     /** Tenths stand behind a mark, of this ring or of any scale; 11.5.2 is a slip. */
@@ -100,11 +102,11 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
             if (one.isEmpty() && other.isEmpty()) {
                 throw noMark(number, aperture.isPresent(), time.isPresent());
             }
-            aperture = aperture.or(() -> one);
-            time = time.or(() -> other);
+            aperture = aperture.isPresent() ? aperture : one;
+            time = time.isPresent() ? time : other;
         }
-        SettingPatch change = aperture.map(SettingPatch::aperture).orElse(SettingPatch.NOTHING);
-        return time.map(it -> change.and(SettingPatch.time(it))).orElse(change);
+        SettingPatch change = aperture.isPresent() ? SettingPatch.aperture(aperture.get()) : SettingPatch.NOTHING;
+        return time.isPresent() ? change.and(SettingPatch.time(time.get())) : change;
     }
 
     private SettingPatch two(Token first, Token second) {

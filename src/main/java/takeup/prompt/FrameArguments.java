@@ -113,18 +113,16 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
             }
         }
         SettingPatch pair = DialNumbers.of(camera, lens).pair(numbers);
-        Optional<ExposureTime> slow = pair.time()
-                .filter(FrameArguments::isLong)
-                .or(() -> setting.time().filter(FrameArguments::isLong));
-        if (!metres.isEmpty() && slow.isPresent()) {
+        Optional<ExposureTime> slow = isLong(pair.time()) ? pair.time() : setting.time();
+        if (!metres.isEmpty() && isLong(slow)) {
             question = Optional.of(metres + " is a distance in metres; the time in hand is " + slow.get()
                     + ", and minutes are typed " + metres + "in");
         }
         return new FrameArguments(change.and(pair), count, question);
     }
 
-    private static boolean isLong(ExposureTime time) {
-        return time.exactSeconds() >= 1 - 1e-9;
+    private static boolean isLong(Optional<ExposureTime> time) {
+        return time.isPresent() && time.get().exactSeconds() >= 1 - 1e-9;
     }
 
     private static boolean bulb(String word) {
@@ -202,18 +200,20 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
 
     /** What was set, in words: {@code f/4 1/125, 85 mm, 3 m}. */
     public static String words(Optional<Aperture> aperture, Optional<ExposureTime> time, SettingPatch rest) {
-        StringBuilder words = new StringBuilder();
-        aperture.ifPresent(it -> words.append(it));
-        time.ifPresent(it -> words.append(words.isEmpty() ? "" : " ").append(it));
-        rest.zoomMm()
-                .ifPresent(it -> words.append(words.isEmpty() ? "" : ", ")
-                        .append(Plain.number(it))
-                        .append(" mm"));
-        rest.distanceM()
-                .ifPresent(it -> words.append(words.isEmpty() ? "" : ", ")
-                        .append(Plain.digits(it, 3))
-                        .append(" m"));
-        return words.toString();
+        String pair = (aperture.isPresent() ? aperture.get().toString() : "")
+                + (aperture.isPresent() && time.isPresent() ? " " : "")
+                + (time.isPresent() ? time.get().toString() : "");
+        List<String> words = new ArrayList<>();
+        if (!pair.isEmpty()) {
+            words.add(pair);
+        }
+        if (rest.zoomMm().isPresent()) {
+            words.add(Plain.number(rest.zoomMm().getAsDouble()) + " mm");
+        }
+        if (rest.distanceM().isPresent()) {
+            words.add(Plain.digits(rest.distanceM().getAsDouble(), 3) + " m");
+        }
+        return String.join(", ", words);
     }
 
     public static String extensionWords(Extension extension, Setting setting) {

@@ -1,7 +1,7 @@
 package takeup.prompt;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,14 +47,14 @@ public record Reading(
             List<Placed> placed = new ArrayList<>();
             for (int at = 0; at < zones.size(); at++) {
                 Placed one = new Placed(new ExposureValue(values.get(at)), zones.get(at));
-                placed.forEach(it -> it.checkOrder(one));
+                for (Placed before : placed) {
+                    before.checkOrder(one);
+                }
                 placed.add(one);
             }
             boolean isSingle = values.size() < 2 || !placed.isEmpty();
             return new Basis(
-                    isSingle
-                            ? OptionalDouble.empty()
-                            : values.stream().mapToDouble(Double::doubleValue).min(),
+                    isSingle ? OptionalDouble.empty() : OptionalDouble.of(Collections.min(values)),
                     placed,
                     options.sky());
         }
@@ -83,15 +83,24 @@ public record Reading(
      * Of several that have their zones the one that decides: for the shadows of a negative, the highlights of a slide.
      */
     public Optional<Placed> decisive(Stock.Kind kind) {
-        Comparator<Placed> byZone = Comparator.comparingInt(Placed::zone);
-        return basis.placed.stream().min(kind.isNegative() ? byZone : byZone.reversed());
+        Optional<Placed> decisive = Optional.empty();
+        for (Placed one : basis.placed) {
+            boolean isFurther = decisive.isPresent()
+                    && (kind.isNegative() ? one.zone < decisive.get().zone : one.zone > decisive.get().zone);
+            if (decisive.isEmpty() || isFurther) {
+                decisive = Optional.of(one);
+            }
+        }
+        return decisive;
     }
 
     /** The same for a film: where several readings have their zones, the one that decides on it is placed. */
     public Reading on(Optional<Stock> stock) {
-        return stock.flatMap(it -> decisive(it.kind()))
-                .flatMap(one -> light.map(it -> with(Optional.of(it.placed(one.ev100(), one.zone())))))
-                .orElse(this);
+        Optional<Placed> one = stock.isPresent() ? decisive(stock.get().kind()) : Optional.empty();
+        return one.isPresent() && light.isPresent()
+                ? with(Optional.of(
+                        light.get().placed(one.get().ev100(), one.get().zone())))
+                : this;
     }
 
     /** The same with another light. */

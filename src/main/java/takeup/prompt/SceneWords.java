@@ -121,8 +121,8 @@ public record SceneWords(String head, Optional<List<String>> people, Optional<Pl
 
     /** A scene with what is said in place of what was. */
     public Scene on(Scene before) {
-        Scene scene = people.map(before::with).orElse(before);
-        return place.map(scene::with).orElse(scene);
+        Scene scene = people.isPresent() ? before.with(people.get()) : before;
+        return place.isPresent() ? scene.with(place.get()) : scene;
     }
 
     /** As a change of frames. */

@@ -32,14 +32,13 @@ final class DayJson {
 
     static Json.Obj of(CameraSetup inHand) {
         Json.Obj json = Json.object().and("setting", SettingJson.of(inHand.setting()));
-        inHand.hold()
-                .ifPresent(it -> json.and(
-                        "hold",
-                        it.aperture()
-                                .map(a -> Json.object().and("aperture", ExposureJson.of(a)))
-                                .orElseGet(() -> Json.object()
-                                        .and("time", ExposureJson.of(it.time().orElseThrow())))));
-        return json;
+        return inHand.hold().isPresent() ? json.and("hold", of(inHand.hold().get())) : json;
+    }
+
+    private static Json.Obj of(Hold hold) {
+        return hold.aperture().isPresent()
+                ? Json.object().and("aperture", ExposureJson.of(hold.aperture().get()))
+                : Json.object().and("time", ExposureJson.of(hold.time().orElseThrow()));
     }
 
     static CameraSetup inHand(Fields fields) {

@@ -56,11 +56,11 @@ final class ExposureJson {
         Json.Obj json = Json.object()
                 .and("ev100", light.ev100().stops())
                 .and("method", light.method().word())
-                .and("typed", light.typed());
-        light.spanStops().ifPresent(it -> json.and("span", it));
-        light.zone().ifPresent(it -> json.and("zone", it));
-        light.index().ifPresent(it -> json.and("index", it));
-        json.and("at", light.at());
+                .and("typed", light.typed())
+                .andIfKnown("span", light.spanStops())
+                .andIfKnown("zone", light.zone())
+                .andIfKnown("index", light.index())
+                .and("at", light.at());
         if (light.freshMinutes() != Light.FRESH) {
             json.and("fresh", light.freshMinutes());
         }
@@ -91,11 +91,16 @@ final class ExposureJson {
 
     static Json.Obj of(Exposure exposure) {
         Json.Obj json = Json.object();
-        exposure.at().ifPresent(it -> json.and("at", it));
-        json.and("setting", SettingJson.of(exposure.setting()));
-        exposure.light().ifPresent(it -> json.and("light", of(it)));
-        exposure.flashLight().ifPresent(it -> json.and("flashLight", FlashLightJson.of(it)));
-        exposure.clock().ifPresent(it -> json.and("clock", of(it)));
+        json.andIfKnown("at", exposure.at()).and("setting", SettingJson.of(exposure.setting()));
+        if (exposure.light().isPresent()) {
+            json.and("light", of(exposure.light().get()));
+        }
+        if (exposure.flashLight().isPresent()) {
+            json.and("flashLight", FlashLightJson.of(exposure.flashLight().get()));
+        }
+        if (exposure.clock().isPresent()) {
+            json.and("clock", of(exposure.clock().get()));
+        }
         return json;
     }
 
@@ -125,17 +130,18 @@ final class ExposureJson {
     }
 
     static Json.Obj of(Frame frame) {
-        Json.Obj json = Json.object().and("number", frame.number());
-        frame.was().ifPresent(it -> json.and("was", it));
-        json.and("kind", frame.kind()).and("exposure", of(frame.exposure()));
+        Json.Obj json = Json.object()
+                .and("number", frame.number())
+                .andIfKnown("was", frame.was())
+                .and("kind", frame.kind())
+                .and("exposure", of(frame.exposure()));
         if (!frame.further().isEmpty()) {
             json.and("further", frame.further().stream().map(ExposureJson::of).toList());
         }
-        frame.note().ifPresent(it -> json.and("note", it));
+        json.andIfKnown("note", frame.note());
         SceneJson.put(json, frame.scene());
         // Of a frame that was moved here; all others get theirs from the record that brings them.
-        frame.id().ifPresent(it -> json.and("id", it));
-        return json;
+        return json.andIfKnown("id", frame.id());
     }
 
     static Frame frame(Fields fields) {

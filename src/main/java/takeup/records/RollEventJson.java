@@ -44,7 +44,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                             case INSERTED -> "inserted";
                             case MOVED -> "moved";
                         });
-        added.before().ifPresent(it -> json.and("before", it));
+        json.andIfKnown("before", added.before());
         return json.and("frame", ExposureJson.of(added.frame()));
     }
 

@@ -19,7 +19,9 @@ final class SceneJson {
         if (!scene.place().equals(Place.UNKNOWN)) {
             json.and("place", of(scene.place()));
         }
-        scene.shoot().ifPresent(it -> json.and("shoot", of(it)));
+        if (scene.shoot().isPresent()) {
+            json.and("shoot", of(scene.shoot().get()));
+        }
     }
 
     static Scene scene(Fields fields) {

@@ -88,11 +88,16 @@ final class SettingJson {
 
     static Json.Obj of(Setting setting) {
         Json.Obj json = Json.object();
-        setting.aperture().ifPresent(it -> json.and("aperture", ExposureJson.of(it)));
-        setting.time().ifPresent(it -> json.and("time", ExposureJson.of(it)));
-        setting.lens().ifPresent(it -> json.and("lens", ProfileJson.of(it)));
-        setting.zoomMm().ifPresent(it -> json.and("zoomMm", it));
-        setting.distanceM().ifPresent(it -> json.and("distanceM", it));
+        if (setting.aperture().isPresent()) {
+            json.and("aperture", ExposureJson.of(setting.aperture().get()));
+        }
+        if (setting.time().isPresent()) {
+            json.and("time", ExposureJson.of(setting.time().get()));
+        }
+        if (setting.lens().isPresent()) {
+            json.and("lens", ProfileJson.of(setting.lens().get()));
+        }
+        json.andIfKnown("zoomMm", setting.zoomMm()).andIfKnown("distanceM", setting.distanceM());
         if (!setting.filters().isEmpty()) {
             json.and("filters", of(setting.filters()));
         }

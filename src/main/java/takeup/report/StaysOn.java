@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
@@ -44,7 +45,9 @@ public final class StaysOn {
         if (setting.biasStops() != 0) {
             all.add("bias " + SetupText.bias(setting.biasStops()));
         }
-        setup.hold().ifPresent(it -> all.add("hold " + it));
+        if (setup.hold().isPresent()) {
+            all.add("hold " + setup.hold().get());
+        }
         if (setting.flash()) {
             all.add("flash");
         }
@@ -79,14 +82,15 @@ public final class StaysOn {
     }
 
     private static boolean hasFrameToday(ShootState state, String camera, OffsetDateTime now) {
-        return state.rolls().values().stream()
-                .filter(it -> it.camera().key().equals(camera))
-                .map(Roll::frames)
-                .flatMap(List::stream)
-                .map(Frame::exposure)
-                .anyMatch(it -> it.at()
-                        .filter(at -> at.toLocalDate().equals(now.toLocalDate()))
-                        .isPresent());
+        for (Roll roll : state.rolls().values()) {
+            for (Frame frame : roll.camera().key().equals(camera) ? roll.frames() : List.<Frame>of()) {
+                Optional<OffsetDateTime> at = frame.exposure().at();
+                if (at.isPresent() && at.get().toLocalDate().equals(now.toLocalDate())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static String words(Filter filter) {

@@ -3,6 +3,7 @@ package takeup.report;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.advice.EntryWarnings;
 import takeup.advice.TimedWarnings;
 import takeup.exposure.FilmSpeed;
@@ -23,8 +24,13 @@ public final class WarningText {
     /** What begins to be wrong when another camera, back or roll comes in hand. */
     private static List<Warning> of(EntryWarnings begun) {
         List<Warning> warnings = new ArrayList<>();
-        begun.noFilm().ifPresent(it -> warnings.add(new Warning(Warning.Code.NO_FILM, "load a stock into " + it)));
-        begun.meterSpeed().ifPresent(it -> warnings.add(meterSpeed(it)));
+        if (begun.noFilm().isPresent()) {
+            warnings.add(new Warning(
+                    Warning.Code.NO_FILM, "load a stock into " + begun.noFilm().get()));
+        }
+        if (begun.meterSpeed().isPresent()) {
+            warnings.add(meterSpeed(begun.meterSpeed().get()));
+        }
         return warnings;
     }
 
@@ -40,10 +46,16 @@ public final class WarningText {
     /** What becomes true by the clock. */
     public static List<Warning> of(TimedWarnings begun) {
         List<Warning> warnings = new ArrayList<>();
-        begun.moment()
-                .flatMap(MomentText::recommendation)
-                .ifPresent(it -> warnings.add(new Warning(Warning.Code.MOMENT, it)));
-        begun.budget().ifPresent(it -> warnings.add(new Warning(Warning.Code.BAG_LOW, FilmBudgetText.sum(it))));
+        Optional<String> advice = begun.moment().isPresent()
+                ? MomentText.recommendation(begun.moment().get())
+                : Optional.empty();
+        if (advice.isPresent()) {
+            warnings.add(new Warning(Warning.Code.MOMENT, advice.get()));
+        }
+        if (begun.budget().isPresent()) {
+            warnings.add(new Warning(
+                    Warning.Code.BAG_LOW, FilmBudgetText.sum(begun.budget().get())));
+        }
         return warnings;
     }
 

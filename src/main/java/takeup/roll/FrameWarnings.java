@@ -50,11 +50,12 @@ public final class FrameWarnings {
             counted(roll, left, before, few, warnings);
             before = left;
             if (frame.kind() == Frame.Kind.EXPOSED) {
+                ExposureResult verdict = ExposureResult.of(roll, frame);
                 if (all.size() >= from) {
-                    set(roll, frame, warnings);
+                    set(roll, frame, verdict, warnings);
                 }
                 if (!saidDevelopment) {
-                    saidDevelopment = development(roll, frame, warnings);
+                    saidDevelopment = development(roll, frame, verdict, warnings);
                 }
                 Exposure exposure = frame.exposure();
                 if (exposure.light().isEmpty()
@@ -67,7 +68,9 @@ public final class FrameWarnings {
                             Warning.Code.NO_LIGHT,
                             "no light reading today: the exposure of this roll cannot be judged (m READING)"));
                 }
-                Optional<OffsetDateTime> taken = exposure.light().map(Light::at);
+                Optional<OffsetDateTime> taken = exposure.light().isPresent()
+                        ? Optional.of(exposure.light().get().at())
+                        : Optional.empty();
                 if (exposure.at().isPresent()
                         && isStale(exposure.light(), exposure.at().get())
                         && !taken.equals(saidStale)) {
@@ -76,7 +79,7 @@ public final class FrameWarnings {
                             stale(exposure.light().orElseThrow(), exposure.at().get()));
                 }
             }
-            clock(frame, last).ifPresent(warnings::add);
+            Warning.add(clock(frame, last), warnings);
             last = Optional.of(frame);
             all.add(List.copyOf(warnings));
         }
@@ -101,22 +104,26 @@ public final class FrameWarnings {
 
     /** The clock was moved before one of the frame's exposures; a reading from the future may be of any age. */
     private static Optional<Warning> clock(Frame frame, Optional<Frame> before) {
-        Optional<Exposure> met = frame.exposure().clock().isPresent()
-                ? Optional.of(frame.exposure())
-                : frame.further().stream().filter(it -> it.clock().isPresent()).findFirst();
-        return met.map(it -> new Warning(
+        if (frame.exposure().clock().isPresent()) {
+            return Optional.of(clock(frame.exposure(), before));
+        }
+        for (Exposure further : frame.further()) {
+            if (further.clock().isPresent()) {
+                return Optional.of(clock(further, before));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Warning clock(Exposure met, Optional<Frame> before) {
+        String since = before.isPresent() ? "frame " + before.get().number() : "the line before";
+        boolean isAgeUnknown = met.at().isPresent()
+                && met.light().isPresent()
+                && isAhead(met.light().get().at(), met.at().get());
+        return new Warning(
                 Warning.Code.CLOCK,
-                it.clock()
-                                .orElseThrow()
-                                .words(before.map(one -> "frame " + one.number())
-                                        .orElse("the line before"))
-                        + (it.at().isPresent()
-                                        && it.light()
-                                                .map(light -> isAhead(
-                                                        light.at(), it.at().get()))
-                                                .orElse(false)
-                                ? "; how old the light reading is cannot be known now: meter again"
-                                : "")));
+                met.clock().orElseThrow().words(since)
+                        + (isAgeUnknown ? "; how old the light reading is cannot be known now: meter again" : ""));
     }
 
     /** Whether something lies in the future, so that its age cannot be known; a second is nothing. */
@@ -160,44 +167,47 @@ public final class FrameWarnings {
      * What a long exposure changes in the development is the whole roll's, and said with the first of them. True once
      * it was said.
      */
-    private static boolean development(Roll roll, Frame frame, List<Warning> into) {
+    private static boolean development(Roll roll, Frame frame, ExposureResult verdict, List<Warning> into) {
         Setting setting = frame.exposure().setting();
-        OptionalDouble metered = setting.flash() ? OptionalDouble.empty() : metered(roll, frame);
+        OptionalDouble metered = setting.flash() ? OptionalDouble.empty() : metered(roll, frame, verdict);
         OptionalDouble percent = metered.isEmpty()
                 ? OptionalDouble.empty()
                 : roll.film().stock().reciprocity().developmentPercent(metered.getAsDouble());
-        percent.ifPresent(it -> into.replaceAll(one -> one.code() == Warning.Code.RECIPROCITY
-                ? new Warning(one.code(), one.text() + "; " + DevelopmentChange.wholeRoll(it))
-                : one));
-        return percent.isPresent();
+        if (percent.isEmpty()) {
+            return false;
+        }
+        String wholeRoll = "; " + DevelopmentChange.wholeRoll(percent.getAsDouble());
+        into.replaceAll(
+                it -> it.code() == Warning.Code.RECIPROCITY ? new Warning(it.code(), it.text() + wholeRoll) : it);
+        return true;
     }
 
-    private static void set(Roll roll, Frame frame, List<Warning> into) {
+    private static void set(Roll roll, Frame frame, ExposureResult verdict, List<Warning> into) {
         Setting setting = frame.exposure().setting();
         Camera camera = roll.camera().withLens(setting.lens());
-        ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens())
-                .ifPresent(into::add);
-        setting.time()
-                .ifPresent(it -> ExposureWarnings.ofTime(
-                        it, camera, setting.focalMm(), setting.flash(), setting.tripod(), into));
-        ExposureResult verdict = ExposureResult.of(roll, frame);
-        OptionalDouble metered = metered(roll, frame);
+        Warning.add(ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens()), into);
+        if (setting.time().isPresent()) {
+            ExposureWarnings.ofTime(
+                    setting.time().get(), camera, setting.focalMm(), setting.flash(), setting.tripod(), into);
+        }
+        OptionalDouble metered = metered(roll, frame, verdict);
         if (metered.isPresent() && !setting.flash()) {
             ExposureWarnings.reciprocity(
                     metered.getAsDouble(), roll.film().stock().reciprocity(), into);
         }
         if (verdict.overBoxStops().isPresent()) {
-            ExposureWarnings.latitude(
+            Warning.add(
+                    ExposureWarnings.latitude(
                             verdict.overBoxStops().getAsDouble()
                                     + roll.film().development().pushStops(),
-                            roll.film().stock())
-                    .ifPresent(into::add);
+                            roll.film().stock()),
+                    into);
         }
     }
 
     /** What the light asked for before reciprocity; without a reading, what the set time is worth. */
-    private static OptionalDouble metered(Roll roll, Frame frame) {
-        OptionalDouble metered = ExposureResult.of(roll, frame).meteredSeconds();
+    private static OptionalDouble metered(Roll roll, Frame frame, ExposureResult verdict) {
+        OptionalDouble metered = verdict.meteredSeconds();
         Optional<ExposureTime> time = frame.exposure().setting().time();
         return metered.isPresent() || time.isEmpty()
                 ? metered

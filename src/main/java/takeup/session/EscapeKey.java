@@ -3,11 +3,11 @@ package takeup.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.command.AnswerFields;
 import takeup.command.Outcome;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.report.StatusJson;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
 
@@ -70,7 +70,12 @@ final class EscapeKey {
         entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
         String title = "The guide is gone for good";
         Outcome.Answer answer = new Outcome.Answer(
-                "state", title, title + "; ? shows all keys and words.", "", StatusJson.of(state), List.of());
+                "state",
+                title,
+                title + "; ? shows all keys and words.",
+                "",
+                new AnswerFields.WholeState(state),
+                List.of());
         return SaveFlow.accept(
                 session, new Outcome.Accepted(entries, state, answer, Optional.empty(), List.of()), From.KEY);
     }

@@ -20,9 +20,10 @@ class AnswerFieldsTest {
     private static Json field(Shooting shooting, String name) {
         return shooting.answer()
                 .fields()
+                .json()
                 .field(name)
                 .orElseThrow(() -> new AssertionError(
-                        "no " + name + " in " + shooting.answer().fields()));
+                        "no " + name + " in " + shooting.answer().fields().json()));
     }
 
     @Test
@@ -44,7 +45,7 @@ class AnswerFieldsTest {
         for (String name : List.of("aperture", "time", "errorStops")) {
             assertEquals(
                     Json.of(Optional.empty()),
-                    shooting.answer().fields().fields().get(name),
+                    shooting.answer().fields().json().fields().get(name),
                     name);
         }
     }
@@ -113,7 +114,8 @@ class AnswerFieldsTest {
     void aStateAnswerIsAllThatIsInHand() {
         Shooting shooting =
                 Shooting.medium("m ev10", "4 125 3m", "filter yellow", "hold f4", "meter preset 125", "bias +1/3");
-        Set<String> names = new TreeSet<>(shooting.answer().fields().fields().keySet());
+        Set<String> names =
+                new TreeSet<>(shooting.answer().fields().json().fields().keySet());
         for (String name : List.of(
                 "camera",
                 "back",

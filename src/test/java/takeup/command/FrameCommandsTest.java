@@ -19,7 +19,8 @@ class FrameCommandsTest {
         assertEquals("Frame 1 on R0001: f/4 1/125; bow seat. 15 left.", shooting.type("4 125 ; bow seat"));
         assertEquals("frame", shooting.answer().event());
         assertEquals("Frames 2 to 6 on R0001: f/4 1/125. 10 left.", shooting.type("x5"));
-        assertEquals(Json.of(5), shooting.answer().fields().field("count").orElseThrow());
+        assertEquals(
+                Json.of(5), shooting.answer().fields().json().field("count").orElseThrow());
     }
 
     @ParameterizedTest

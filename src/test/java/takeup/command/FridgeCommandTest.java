@@ -66,7 +66,7 @@ class FridgeCommandTest {
                 shooting.answer().toString());
         assertEquals(
                 "[{\"moment\":1,\"frames\":60,\"camera\":\"645\"}]",
-                JsonText.line(shooting.answer().fields().field("short").orElseThrow()));
+                JsonText.line(shooting.answer().fields().json().field("short").orElseThrow()));
     }
 
     @Test

@@ -55,6 +55,7 @@ class PlanImportTest {
                 .orElseThrow()
                 .answer()
                 .fields()
+                .json()
                 .field("moments")
                 .orElseThrow();
         assertEquals(

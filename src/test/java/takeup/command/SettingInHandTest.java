@@ -104,9 +104,12 @@ class SettingInHandTest {
     void theAnswerCarriesTheAdviceAndThePairInHand() {
         Shooting shooting = Shooting.medium("m ev12");
         assertEquals("light", shooting.answer().event());
-        assertTrue(shooting.answer().fields().field("advice").isPresent());
+        assertTrue(shooting.answer().fields().json().field("advice").isPresent());
         assertEquals(
-                Json.of("f/8"), shooting.answer().fields().field("aperture").orElseThrow());
-        assertEquals(Json.of("1/125"), shooting.answer().fields().field("time").orElseThrow());
+                Json.of("f/8"),
+                shooting.answer().fields().json().field("aperture").orElseThrow());
+        assertEquals(
+                Json.of("1/125"),
+                shooting.answer().fields().json().field("time").orElseThrow());
     }
 }
