@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import takeup.exposure.FilmSpeed;
-import takeup.kit.DevelopmentWarnings;
 import takeup.kit.FilmSize;
 import takeup.kit.Stock;
 import takeup.kit.Warning;

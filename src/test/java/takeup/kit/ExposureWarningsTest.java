@@ -21,6 +21,8 @@ import takeup.exposure.FilmSpeed;
 import takeup.exposure.LongExposure;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
+import takeup.roll.Development;
+import takeup.roll.Film;
 
 /** When something is remarked on, and that the text names the limit. */
 class ExposureWarningsTest {
@@ -295,6 +297,7 @@ class ExposureWarningsTest {
                 new FilmSpeed(box),
                 List.of(FilmSize.F135),
                 new Stock.Response(1, 3, new Reciprocity.None(OptionalDouble.empty())));
-        return DevelopmentWarnings.pushMismatch(stock, new FilmSpeed(index), pushStops);
+        return new Film(stock, FilmSize.F135, new FilmSpeed(index), new Development("C-41", pushStops), 36)
+                .pushMismatch();
     }
 }

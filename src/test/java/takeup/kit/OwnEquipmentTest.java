@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Scale;
+import takeup.roll.Development;
+import takeup.roll.Film;
 
 /** What a profile of one's own can say beyond the usual: sizes, backs, a lens's own shutter, measured times. */
 class OwnEquipmentTest {
@@ -137,8 +139,13 @@ class OwnEquipmentTest {
         assertEquals(1, infrared.stopsOverBox(new FilmSpeed(200)), 1e-9);
         assertEquals(1, infrared.stopsOverBox(new FilmSpeed(12.5)), 1e-9);
         assertEquals(4, Shipped.stock("bw400").stopsOverBox(new FilmSpeed(25)), 1e-9);
-        assertEquals(Optional.empty(), DevelopmentWarnings.ratedTooLow(infrared, infrared.usualIndex(), 0));
-        assertEquals(Optional.empty(), DevelopmentWarnings.pushMismatch(infrared, infrared.usualIndex(), 0));
+        Film asUsual = new Film(
+                infrared,
+                infrared.filmSizes().get(0),
+                infrared.usualIndex(),
+                new Development(infrared.process(), 0),
+                36);
+        assertEquals(List.of(), asUsual.warnings());
         assertEquals(infrared, ProfileJson.stock("ir400", "again", ProfileJson.of(infrared)));
     }
 }

@@ -1,16 +1,18 @@
-package takeup.kit;
+package takeup.roll;
 
 import java.util.Optional;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Stops;
+import takeup.kit.Stock;
+import takeup.kit.Warning;
 import takeup.text.Plain;
 
 /** The warnings about a whole roll: its rating against its development, and both against what its film tolerates. */
-public final class DevelopmentWarnings {
+final class DevelopmentWarnings {
     private DevelopmentWarnings() {}
 
     /** Rating and development that do not go together, or a push that is further than the film's profile has it. */
-    public static Optional<Warning> pushMismatch(Stock stock, FilmSpeed index, double pushStops) {
+    static Optional<Warning> pushMismatch(Stock stock, FilmSpeed index, double pushStops) {
         Optional<Double> most = stock.mostPushStops().stream().boxed().findFirst();
         if (most.isPresent() && Stops.above(pushStops, most.get())) {
             return warning(development(pushStops) + " is further than this film's profile goes, "
@@ -44,7 +46,7 @@ public final class DevelopmentWarnings {
     /**
      * A rating so far below box speed, the development counted in, that every frame is more than the film tolerates.
      */
-    public static Optional<Warning> ratedTooLow(Stock stock, FilmSpeed index, double pushStops) {
+    static Optional<Warning> ratedTooLow(Stock stock, FilmSpeed index, double pushStops) {
         double over = stock.stopsOverBox(index) + Math.min(0, pushStops);
         return Stops.above(over, stock.overStops())
                 ? Optional.of(new Warning(
