@@ -87,12 +87,20 @@ class Screen:
             rests = 0 if len(self.stream) > before or self.works() else rests + 1
 
     def works(self):
-        """Whether a thread of the program runs or waits for a processor."""
+        """Whether a thread of the program, or of one that it started, runs, waits for a processor or is held by strace."""
+        processes = [str(self.process)]
         try:
-            threads = [it.read_text() for it in pathlib.Path(f"/proc/{self.process}/task").glob("*/stat")]
+            for process in processes:
+                for task in pathlib.Path(f"/proc/{process}/task").iterdir():
+                    processes += (task / "children").read_text().split()
+                    if (task / "stat").read_text().rpartition(")")[2].split()[0] in "Rt":
+                        return True
         except OSError:
-            return False
-        return any(it.rpartition(")")[2].split()[0] == "R" for it in threads)
+            return self.status is None and self.process_lives()    # a thread ended meanwhile: not at rest
+        return False
+
+    def process_lives(self):
+        return os.path.exists(f"/proc/{self.process}/stat")
 
     def until(self, what, most=20):
         """Until the words stand on the screen, or until it is so; the seconds that it took, or None."""
