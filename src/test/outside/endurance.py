@@ -115,6 +115,32 @@ class Endurance:
     def frames(self, data):
         return sum(it.count(b'"event":"frame"') for it in self.journals(data).values())
 
+    def pace(self):
+        """From the start to the frame counter, and from a key that logs a frame to the last byte of its picture."""
+        data, starts, keys = self.day(), [], []
+        for _ in range(self.some(50)):
+            begun = time.monotonic()
+            screen = Screen([self.program, "--data", str(data)], HOME=str(self.scratch))
+            self.screens.append(screen)
+            assert screen.until("left of 36") is not None, screen.text()
+            starts.append(time.monotonic() - begun)
+            screen.settled()
+            begun = last = time.monotonic()
+            screen.send(" ")
+            while time.monotonic() - last < 0.1:
+                before = len(screen.stream)
+                screen.listen(0.002)
+                last = time.monotonic() if len(screen.stream) > before else last
+            assert "saved" in screen.text() or re.search(r"✓ .* Frame|Undone", screen.text()), screen.text()
+            keys.append(last - begun)
+            screen.send("\x1a")
+            screen.settled()
+            screen.kill()
+        start, key = sorted(starts)[len(starts) // 2], sorted(keys)[int(len(keys) * 0.95)]
+        assert start <= 0.4 and key <= 0.05, f"{start * 1000:.0f} ms, {key * 1000:.0f} ms"
+        return (f"{len(starts)} starts: the frame counter after {start * 1000:.0f} ms, half of them; a frame logged, saved and painted "
+                f"{key * 1000:.0f} ms after its key, 95 of 100")
+
     def undo(self):
         """Random changes, the program killed, and each taken back by the next one; then all done again."""
         data = self.day()
@@ -545,7 +571,7 @@ class Endurance:
         return f"{figure} days on a disk that fails, {met} of them met it: no stack trace; {seen} said so in words"
 
 
-GOALS = ["undo", "drafts", "paste", "torn", "suspend", "windows", "colours", "plain_characters", "keys", "saved", "full", "settings",
+GOALS = ["pace", "undo", "drafts", "paste", "torn", "suspend", "windows", "colours", "plain_characters", "keys", "saved", "full", "settings",
          "first_run", "demo", "faults"]
 
 
