@@ -3,7 +3,9 @@ package takeup.files;
 import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
 import takeup.drafting.OrderDraft;
@@ -16,6 +18,8 @@ import takeup.journal.JournalRecords;
 import takeup.message.Message;
 import takeup.message.SaveError;
 import takeup.message.StepStore;
+import takeup.order.Order;
+import takeup.order.OrderTracker;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -94,7 +98,16 @@ public final class StepFiles implements StepStore {
                 // A roll that is written to or moved at this very moment may look damaged: what is, is so again.
                 all = AllRolls.summaries(index());
             }
-            return new RollList(Optional.of(all.rolls()), all.problems());
+            OrderFolder.Found<Order> orders = new OrderFolder(archive.folder(), false).allOrders();
+            OrderTracker where = new OrderTracker(orders.all());
+            Map<String, String> ordered = new HashMap<>();
+            all.rolls().stream()
+                    .map(it -> it.id().toString())
+                    .filter(it -> where.order(it).isPresent())
+                    .forEach(it -> ordered.put(it, where.stage(it)));
+            List<String> problems = new ArrayList<>(all.problems());
+            problems.addAll(orders.problems());
+            return new RollList(Optional.of(all.rolls()), ordered, problems);
         } catch (IOException e) {
             return new RollList(Optional.empty(), List.of("the rolls cannot be listed: " + IoErrorText.words(e)));
         }

@@ -2,6 +2,7 @@ package takeup.message;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderSource;
 import takeup.history.JournalStep;
@@ -119,8 +120,8 @@ public sealed interface Message {
         }
     }
 
-    /** All rolls there are, for the view of them. */
-    record Listed(List<RollSummary> rolls) implements Message {
+    /** All rolls there are, for the view of them, and where those are that are in an order. */
+    record Listed(List<RollSummary> rolls, Map<String, String> ordered) implements Message {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.listed(this);

@@ -2,6 +2,7 @@ package takeup.message;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderMark;
@@ -44,6 +45,15 @@ public interface StepStore {
     /** Keeps what is being typed, for the next start. */
     void draft(String text);
 
-    /** Every roll there is, with what could not be read. */
-    record RollList(Optional<List<RollSummary>> rolls, List<String> problems) {}
+    /**
+     * Every roll there is, with what could not be read.
+     *
+     * @param ordered where each roll is that is in an order, by its number: {@code at the lab}
+     */
+    record RollList(Optional<List<RollSummary>> rolls, Map<String, String> ordered, List<String> problems) {
+        /** Where no order is known. */
+        public RollList(Optional<List<RollSummary>> rolls, List<String> problems) {
+            this(rolls, Map.of(), problems);
+        }
+    }
 }

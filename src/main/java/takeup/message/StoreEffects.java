@@ -22,7 +22,7 @@ public final class StoreEffects {
             answers.accept(store.read(fetch.roll()));
         } else if (effect instanceof Effect.ListRolls) {
             StepStore.RollList list = store.list();
-            list.rolls().ifPresent(it -> answers.accept(new Message.Listed(it)));
+            list.rolls().ifPresent(it -> answers.accept(new Message.Listed(it, list.ordered())));
             list.problems().stream().findFirst().ifPresent(it -> answers.accept(new Message.Notice(it)));
         } else if (effect instanceof Effect.ReadOrders) {
             answers.accept(store.readOrders());

@@ -8,6 +8,7 @@ import takeup.panel.Layout;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.session.Session;
+import takeup.session.View;
 import takeup.text.Plain;
 import takeup.text.Width;
 
@@ -17,18 +18,23 @@ import takeup.text.Width;
  */
 final class RollsView {
     private static final int INDENT = 7;
+    /** Of what is told of a roll: {@code finished}. */
+    private static final int USUAL_STATE = 10;
+
     private final List<RollSummary> rolls;
+    private final View view;
     private final int room;
+    private int state = USUAL_STATE;
     private int place;
     private int stock;
-    private final int chosen;
     private int development;
 
-    private RollsView(List<RollSummary> rolls, int chosen, int room) {
-        this.chosen = chosen;
+    private RollsView(List<RollSummary> rolls, View view, int room) {
         this.rolls = rolls;
+        this.view = view;
         this.room = room;
         for (RollSummary roll : rolls) {
+            state = Math.max(state, Width.of(state(roll)) + 2);
             place = Math.max(place, Width.of(roll.place().toString()) + 2);
             stock = Math.max(stock, Width.of(stock(roll)) + 2);
             development = Math.max(development, Width.of(roll.film().development()));
@@ -37,7 +43,7 @@ final class RollsView {
 
     static void draw(Session session, Grid grid) {
         RollsView view = new RollsView(
-                session.allRolls(), session.view().chosen(), Layout.of(grid).room());
+                session.allRolls(), session.view(), Layout.of(grid).room());
         List<ListLine> lines = view.lines();
         if (session.view().rolls().isEmpty()) {
             lines.add(new ListLine("reading the earlier rolls …", TextRole.QUIET));
@@ -50,16 +56,16 @@ final class RollsView {
     private List<ListLine> lines() {
         List<ListLine> lines = new ArrayList<>();
         if (!rolls.isEmpty()) {
-            String head = Width.pad("roll", INDENT) + Width.pad("is", 10) + Width.pad("in", place);
+            String head = Width.pad("roll", INDENT) + Width.pad("is", state) + Width.pad("in", place);
             lines.add(new ListLine(head + Width.pad("film", stock) + Width.pad("used", 7) + "loaded", TextRole.LABEL)
                     .continued());
         }
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollSummary roll = rolls.get(i);
             TextRole plain = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
-            TextRole role = rolls.size() - 1 - i == chosen ? TextRole.CHOSEN : plain;
+            TextRole role = rolls.size() - 1 - i == view.chosen() ? TextRole.CHOSEN : plain;
             String start = Width.pad(roll.id().toString(), INDENT)
-                    + Width.pad(roll.state().toString(), 10)
+                    + Width.pad(state(roll), state)
                     + Width.pad(roll.place().toString(), place);
             String used = roll.framesUsed() + "/" + roll.film().framesNominal();
             String full = start
@@ -80,6 +86,13 @@ final class RollsView {
             }
         }
         return lines;
+    }
+
+    /** A finished roll is where its order says. */
+    private String state(RollSummary roll) {
+        return view.ordered(roll.id())
+                .filter(it -> roll.state() == Roll.State.FINISHED)
+                .orElse(roll.state().toString());
     }
 
     private static String stock(RollSummary roll) {

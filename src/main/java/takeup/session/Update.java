@@ -126,7 +126,7 @@ public final class Update implements Message.Cases<Transition> {
 
     @Override
     public Transition listed(Message.Listed message) {
-        return Transition.to(session.with(session.view().listing(message.rolls())));
+        return Transition.to(session.with(session.view().listing(message)));
     }
 
     @Override

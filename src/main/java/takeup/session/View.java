@@ -7,6 +7,7 @@ import takeup.action.Menu;
 import takeup.action.Window;
 import takeup.command.ScreenAction.Sheet;
 import takeup.drafting.OrderDraft;
+import takeup.message.Message;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
 import takeup.search.FoundFrames;
@@ -65,11 +66,11 @@ public record View(
     /**
      * What the disk was asked for.
      *
-     * @param rolls all rolls; empty until they were listed
+     * @param listed all rolls; empty until they were listed
      * @param draft the lab order that is made; empty until what it is made from was read
      * @param found the frames that were looked for last
      */
-    record FromDisk(Optional<List<RollSummary>> rolls, Optional<OrderDraft> draft, Optional<FoundFrames> found) {
+    record FromDisk(Optional<Message.Listed> listed, Optional<OrderDraft> draft, Optional<FoundFrames> found) {
         static final FromDisk NOTHING = new FromDisk(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -176,12 +177,12 @@ public record View(
         return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, Place.START, theme, on, window, fromDisk);
     }
 
-    View listing(List<RollSummary> rolls) {
-        return with(new FromDisk(Optional.of(List.copyOf(rolls)), fromDisk.draft, fromDisk.found));
+    View listing(Message.Listed listed) {
+        return with(new FromDisk(Optional.of(listed), fromDisk.draft, fromDisk.found));
     }
 
     View drafting(OrderDraft draft) {
-        return with(new FromDisk(fromDisk.rolls, Optional.of(draft), fromDisk.found));
+        return with(new FromDisk(fromDisk.listed, Optional.of(draft), fromDisk.found));
     }
 
     private View with(FromDisk other) {
@@ -190,7 +191,12 @@ public record View(
 
     /** All rolls; empty until they were listed. */
     public Optional<List<RollSummary>> rolls() {
-        return fromDisk.rolls;
+        return fromDisk.listed.map(Message.Listed::rolls);
+    }
+
+    /** Where a roll is by the orders that were read with the list: {@code at the lab}. */
+    public Optional<String> ordered(RollId roll) {
+        return fromDisk.listed.flatMap(it -> Optional.ofNullable(it.ordered().get(roll.toString())));
     }
 
     /** The lab order that is made; empty until what it is made from was read. */
@@ -199,7 +205,7 @@ public record View(
     }
 
     View finding(FoundFrames found) {
-        return with(new FromDisk(fromDisk.rolls, fromDisk.draft, Optional.of(found)))
+        return with(new FromDisk(fromDisk.listed, fromDisk.draft, Optional.of(found)))
                 .scrolledTo(0);
     }
 

@@ -13,6 +13,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,7 +22,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.console.Clock;
 import takeup.console.Console;
 import takeup.demo.DemoExhibits;
+import takeup.files.StepFiles;
 import takeup.grid.Size;
+import takeup.journal.Archive;
 
 class DemoDayTest {
     private static final OffsetDateTime AFTERNOON = Clock.parse("2026-09-12T16:17+02:00");
@@ -59,6 +62,13 @@ class DemoDayTest {
         assertEquals(3, rolls.split("negatives back", -1).length - 1, rolls);
         assertEquals(1, rolls.split("at the lab", -1).length - 1, rolls);
         assertEquals(4, rolls.lines().filter(it -> it.contains("  open ")).count(), rolls);
+        assertEquals(
+                Map.of(
+                        "R0001", "negatives back",
+                        "R0002", "negatives back",
+                        "R0003", "negatives back",
+                        "R0004", "at the lab"),
+                new StepFiles(new Archive(folder()), Optional.empty()).list().ordered());
         String plan = printed("plan", "--clock", AFTERNOON.toString());
         assertTrue(plan.contains("sunset") && plan.contains("MUST"), plan);
         String night = printed("prepare", "--clock", AFTERNOON.toString());

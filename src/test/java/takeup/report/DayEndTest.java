@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -269,7 +270,7 @@ class DayEndTest {
         RollSummary open = asOf("B", RollSummary.of(other));
         RollSummary withdrawn = asOf("C", RollSummary.of(gone));
         Playing day = Playing.medium("4 125").press(Key.Name.F6);
-        day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open, withdrawn)));
+        day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open, withdrawn), Map.of()));
         List<String> items = DayEndText.sections(day.shoot().dayEnd()).stream()
                 .filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
                 .flatMap(it -> it.items().stream())
@@ -281,7 +282,7 @@ class DayEndTest {
                         "whether one is missing, and what to write on each, tells takeup day-end"),
                 items);
         day.lines("day-end r1 b1");
-        day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open)));
+        day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open), Map.of()));
         assertTrue(
                 DayEndText.questions(day.shoot().dayEnd()).stream().noneMatch(it -> it.contains("B0001")),
                 "a roll of the other laptop is no stranger");

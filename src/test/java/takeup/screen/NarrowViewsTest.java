@@ -3,11 +3,15 @@ package takeup.screen;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.message.Key;
+import takeup.message.Message;
+import takeup.report.RollSummary;
 import takeup.session.Playing;
 
 /** What costs money or film is whole also in a small window. */
@@ -25,6 +29,16 @@ class NarrowViewsTest {
     @Test
     void theyAreWrappedAt40Columns() {
         shows("NORMAL (rated 80, box 100)", rolls().press(Key.Name.F3), 40, 12);
+    }
+
+    @Test
+    void aRollThatWasHandedOverIsWhereItsOrderSays() {
+        Playing day = Playing.medium("4 125", "unload yes", "load cn400").press(Key.Name.F3);
+        List<RollSummary> all = List.of(RollSummary.of(day.roll("R0001")), RollSummary.of(day.roll("R0002")));
+        day.send(new Message.Listed(all, Map.of("R0001", "negatives back")));
+        shows("R0001  negatives back  645 back 1", day, 80, 24);
+        shows("R0002  open            645 back 1", day, 80, 24);
+        shows("R0001  negatives back  645", day, 40, 12);
     }
 
     @Test
