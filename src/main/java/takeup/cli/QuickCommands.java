@@ -6,6 +6,9 @@ import takeup.console.Console;
 import takeup.options.JsonOption;
 import takeup.options.PlainLine;
 import takeup.options.RollArgument;
+import takeup.profiles.CameraSubcommand;
+import takeup.profiles.StockSubcommand;
+import takeup.reviewing.FindSubcommand;
 import takeup.reviewing.FramesSubcommand;
 
 /** The commands of lines that are read by hand. */
@@ -51,6 +54,16 @@ final class QuickCommands {
                 keys.global = root;
                 keys.json = JsonOption.asked(line.isJson());
                 return keys;
+            }
+            case "stock" -> {
+                return StockSubcommand.of(root, line.word(), line.isJson());
+            }
+            case "camera" -> {
+                return CameraSubcommand.of(root, line.word(), line.isJson());
+            }
+            case "find" -> {
+                return FindSubcommand.of(
+                        root, line.words().subList(1, line.words().size()), line.isJson());
             }
             default -> {
                 return RollSubcommand.of(root, new RollArgument(line.words().get(1)), line.isJson());

@@ -31,7 +31,18 @@ final class WarmUp {
 
     /** None that needs picocli: Java 17 fails on classes as old as its own in an archive. */
     private static final List<String> QUICK = List.of(
-            "paths", "rolls", "rolls --json", "frames", "frames --json", "roll 1", "roll 1 --json", "day-end", "check");
+            "paths",
+            "rolls",
+            "rolls --json",
+            "frames",
+            "frames --json",
+            "roll 1",
+            "roll 1 --json",
+            "day-end",
+            "check",
+            "stock bw400",
+            "camera 645",
+            "find cn400 f4");
 
     /** The roll is finished: the next start finds no film in the camera, and offers some. */
     private static final String FINISH = "unload yes\nquit\n";

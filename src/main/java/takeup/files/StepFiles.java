@@ -12,7 +12,7 @@ import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderMark;
 import takeup.history.JournalStep;
 import takeup.index.ArchiveIndex;
-import takeup.index.IndexedRoll;
+import takeup.index.FoundInRoll;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.message.Message;
@@ -136,8 +136,8 @@ public final class StepFiles implements StepStore {
     public FoundFrames find(FindQuery query) {
         FoundFrames.Collector collector = new FoundFrames.Collector(query);
         try {
-            List<String> problems = index().forEach(IndexedRoll.KIND, roll -> {
-                roll.forEachFrame(collector::take);
+            List<String> problems = index().forEach(FoundInRoll.by(query), roll -> {
+                roll.frames().forEach(collector::take);
                 return true;
             });
             return collector.found(problems);

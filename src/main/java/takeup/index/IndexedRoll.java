@@ -1,9 +1,11 @@
 package takeup.index;
 
-import java.util.function.Consumer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import takeup.review.Review;
 import takeup.roll.Roll;
-import takeup.roll.RollId;
+import takeup.search.FindQuery;
 import takeup.search.FrameRow;
 import takeup.search.RollHead;
 
@@ -13,9 +15,9 @@ import takeup.search.RollHead;
  * @param head what its frames have in common
  * @param frames a line for each frame, each ending in a line feed
  */
-public record IndexedRoll(RollHead head, String frames) {
+record IndexedRoll(RollHead head, String frames) {
     /** The entries that say so. */
-    public static final IndexKind<IndexedRoll> KIND = new IndexKind<>() {
+    static final IndexKind<IndexedRoll> KIND = new IndexKind<>() {
         @Override
         public String name() {
             return "find";
@@ -32,17 +34,32 @@ public record IndexedRoll(RollHead head, String frames) {
         }
     };
 
-    public RollId id() {
-        return head.summary().id();
-    }
-
-    /** Each of its frames, in the order of the film. A roll whose loading was undone has none. */
-    public void forEachFrame(Consumer<FrameRow> taken) {
+    /** Its frames that meet a query, in the order of the film. A roll whose loading was undone has none. */
+    List<FrameRow> found(FindQuery query) {
+        if (frames.isEmpty() || head.summary().state() == Roll.State.WITHDRAWN) {
+            return List.of();
+        }
+        List<FrameRow> found = new ArrayList<>();
+        String wanted = query.mustHave(head);
+        String small = wanted.isEmpty() ? "" : frames.toLowerCase(Locale.ROOT);
+        // Few letters are longer when they are small, and then places in the one text are none in the other.
+        boolean isLeaping = !wanted.isEmpty() && small.length() == frames.length();
         int from = 0;
-        while (from < frames.length() && head.summary().state() != Roll.State.WITHDRAWN) {
+        while (from < frames.length()) {
+            if (isLeaping) {
+                int at = small.indexOf(wanted, from);
+                if (at < 0) {
+                    break;
+                }
+                from = frames.lastIndexOf('\n', at) + 1;
+            }
             int end = frames.indexOf('\n', from);
-            taken.accept(new FrameRow(head, frames.substring(from, end)));
+            FrameRow row = new FrameRow(head, frames.substring(from, end));
+            if (query.matches(row)) {
+                found.add(row);
+            }
             from = end + 1;
         }
+        return found;
     }
 }

@@ -34,7 +34,7 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
                 }
             } else if (argument.equals("--json") && !isJson && !words.isEmpty()) {
                 isJson = true;
-            } else if (argument.matches("[a-zA-Z0-9][a-zA-Z0-9-]*")) {
+            } else if (argument.matches(isFind(words) ? "[a-zA-Z0-9][a-zA-Z0-9./ -]*" : "[a-zA-Z0-9][a-zA-Z0-9-]*")) {
                 words.add(argument);
             } else {
                 return Optional.empty();
@@ -44,9 +44,19 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
         return line.isKnown() ? Optional.of(line) : Optional.empty();
     }
 
+    /** Settings and dates are looked for, too: f2.8, 1/125. */
+    private static boolean isFind(List<String> words) {
+        return !words.isEmpty() && words.get(0).equals("find");
+    }
+
     /** The command; blank where there is none. */
     public String name() {
         return words.isEmpty() ? "" : words.get(0);
+    }
+
+    /** The word behind the command, where there is one. */
+    public Optional<String> word() {
+        return words.size() > 1 ? Optional.of(words.get(1)) : Optional.empty();
     }
 
     private boolean isKnown() {
@@ -55,6 +65,8 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
             case "paths", "check" -> words.size() == 1 && !isJson;
             case "keys" -> words.size() == 1 && data.isEmpty();
             case "roll" -> words.size() == 2;
+            case "stock", "camera" -> words.size() <= 2 && !words.contains("new");
+            case "find" -> words.size() > 1;
             default -> false;
         };
     }

@@ -13,6 +13,7 @@ import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;
 import takeup.kit.Shutter;
+import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
 
 /** {@code takeup camera}: all cameras; with a KEY what is known about one. */
@@ -33,6 +34,15 @@ public final class CameraSubcommand extends ProfileSubcommand<Camera> {
 
     CameraSubcommand() {
         super(Kit.Sort.CAMERAS);
+    }
+
+    /** The command with nothing but these. */
+    public static CameraSubcommand of(GlobalOptions global, Optional<String> key, boolean isJson) {
+        CameraSubcommand camera = new CameraSubcommand();
+        camera.global = global;
+        camera.key = key.orElse(null);
+        camera.json = JsonOption.asked(isJson);
+        return camera;
     }
 
     @Override

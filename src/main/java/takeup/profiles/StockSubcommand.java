@@ -17,6 +17,7 @@ import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
+import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
 import takeup.text.Padding;
 import takeup.text.Plain;
@@ -43,6 +44,15 @@ public final class StockSubcommand extends ProfileSubcommand<Stock> {
 
     StockSubcommand() {
         super(Kit.Sort.STOCKS);
+    }
+
+    /** The command with nothing but these. */
+    public static StockSubcommand of(GlobalOptions global, Optional<String> key, boolean isJson) {
+        StockSubcommand stock = new StockSubcommand();
+        stock.global = global;
+        stock.key = key.orElse(null);
+        stock.json = JsonOption.asked(isJson);
+        return stock;
     }
 
     @Override

@@ -10,11 +10,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
-import takeup.index.IndexedRoll;
+import takeup.index.FoundInRoll;
 import takeup.json.JsonText;
 import takeup.options.GlobalOptions;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrame;
+import takeup.search.FrameRow;
 import takeup.text.English;
 
 /** {@code takeup find}: the frames of the whole archive that meet all that is asked. Only reads. */
@@ -43,6 +44,15 @@ public final class FindSubcommand implements Callable<Integer> {
     @Option(names = "--json", description = "As JSON lines.")
     boolean json;
 
+    /** The command with nothing but these. */
+    public static FindSubcommand of(GlobalOptions global, List<String> words, boolean isJson) {
+        FindSubcommand find = new FindSubcommand();
+        find.global = global;
+        find.words = words;
+        find.json = isJson;
+        return find;
+    }
+
     @Override
     public Integer call() throws IOException {
         FindQuery query;
@@ -55,18 +65,15 @@ public final class FindSubcommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         AtomicLong rolls = new AtomicLong();
         AtomicLong frames = new AtomicLong();
-        List<String> problems = global.index().forEach(IndexedRoll.KIND, roll -> {
-            long before = frames.get();
-            roll.forEachFrame(row -> {
-                if (query.matches(row)) {
-                    lines.append(json ? JsonText.line(FoundFrame.json(row)) : FoundFrame.line(row))
-                            .append('\n');
-                    if (frames.incrementAndGet() % LINES == 0) {
-                        write(lines);
-                    }
+        List<String> problems = global.index().forEach(FoundInRoll.by(query), roll -> {
+            for (FrameRow row : roll.frames()) {
+                lines.append(json ? JsonText.line(FoundFrame.json(row)) : FoundFrame.line(row))
+                        .append('\n');
+                if (frames.incrementAndGet() % LINES == 0) {
+                    write(lines);
                 }
-            });
-            rolls.addAndGet(frames.get() > before ? 1 : 0);
+            }
+            rolls.addAndGet(roll.frames().isEmpty() ? 0 : 1);
             return !console.failed();
         });
         write(lines);

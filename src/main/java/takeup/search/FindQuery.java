@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 import takeup.review.Density;
 import takeup.roll.RollId;
 
@@ -14,7 +13,7 @@ import takeup.roll.RollId;
  *
  * @param typed the words
  */
-public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
+public record FindQuery(String typed, List<FindTerm> terms) {
     /** What is said of how it is typed. */
     public static final String EXAMPLE = "bw400 f2.8 lens 28";
 
@@ -57,8 +56,8 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
         if (words.isEmpty()) {
             throw new IllegalArgumentException("say what to look for, such as " + EXAMPLE);
         }
-        List<Predicate<FrameRow>> terms = new ArrayList<>();
-        Words left = new Words(words);
+        List<FindTerm> terms = new ArrayList<>();
+        FindWords left = new FindWords(words);
         while (left.isMore()) {
             terms.add(term(left));
         }
@@ -75,37 +74,24 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
     }
 
     public boolean matches(FrameRow row) {
-        for (Predicate<FrameRow> term : terms) {
-            if (!term.test(row)) {
+        for (FindTerm term : terms) {
+            if (!term.test().test(row)) {
                 return false;
             }
         }
         return true;
     }
 
-    /** The words that are still to be read. */
-    private static final class Words {
-        private final List<String> all;
-        private int at;
-
-        Words(List<String> all) {
-            this.all = all;
+    /**
+     * What the line of a frame of that roll must have in it, in small letters, to be found; empty text where nothing.
+     */
+    public String mustHave(RollHead roll) {
+        String longest = "";
+        for (FindTerm term : terms) {
+            String one = term.mustHave(roll);
+            longest = one.length() > longest.length() ? one : longest;
         }
-
-        boolean isMore() {
-            return at < all.size();
-        }
-
-        String next() {
-            return all.get(at++);
-        }
-
-        String after(String word, String example) {
-            if (!isMore()) {
-                throw new IllegalArgumentException(word + " takes a word more, such as " + word + " " + example);
-            }
-            return next();
-        }
+        return longest;
     }
 
     /** Cut at blanks; what stands between quotation marks is one word. */
@@ -123,7 +109,7 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
         return words;
     }
 
-    private static Predicate<FrameRow> term(Words words) {
+    private static FindTerm term(FindWords words) {
         String word = words.next();
         return switch (word) {
             case "lens" -> lens(words.after(word, "28"));
@@ -138,18 +124,18 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             case "shoot" -> text(FrameColumn.SHOOT, words.after(word, "regatta"));
             case "with" -> people(words);
             case "released", "unreleased" ->
-                row -> row.text(FrameColumn.RELEASE).equals(word);
+                FindTerm.of(row -> row.text(FrameColumn.RELEASE).equals(word)).onlyWith(word);
             case "at" -> text(FrameColumn.PLACE, words.after(word, "boathouse"));
             default -> setting(word);
         };
     }
 
-    private static Predicate<FrameRow> text(FrameColumn column, String words) {
-        return row -> row.has(column, words);
+    private static FindTerm text(FrameColumn column, String words) {
+        return FindTerm.of(row -> row.has(column, words)).onlyWith(words);
     }
 
     /** {@code with ann, ben}: both are on the frame. */
-    private static Predicate<FrameRow> people(Words words) {
+    private static FindTerm people(FindWords words) {
         List<String> names = new ArrayList<>();
         boolean isMore = true;
         while (isMore) {
@@ -157,23 +143,26 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             isMore = name.endsWith(",") && words.isMore();
             names.add(name.endsWith(",") ? name.substring(0, name.length() - 1) : name);
         }
-        return row -> names.stream().allMatch(it -> row.has(FrameColumn.PEOPLE, it));
+        return FindTerm.of(row -> names.stream().allMatch(it -> row.has(FrameColumn.PEOPLE, it)))
+                .onlyWith(names.get(0));
     }
 
     /** A lens by its focal length, or by words of its name. */
-    private static Predicate<FrameRow> lens(String typed) {
+    private static FindTerm lens(String typed) {
         String focal = typed.endsWith("mm") ? typed.substring(0, typed.length() - 2) : typed;
         Optional<Double> mm = number(focal);
-        return mm.isPresent() ? row -> is(row, FrameColumn.FOCAL_LENGTH, mm.get()) : text(FrameColumn.LENS, typed);
+        return mm.isPresent()
+                ? FindTerm.of(row -> is(row, FrameColumn.FOCAL_LENGTH, mm.get()))
+                : text(FrameColumn.LENS, typed);
     }
 
     /** Dates of one length compare as texts: 2026, 2026-05 or 2026-05-03 with as much of the frame's own. */
-    private static Predicate<FrameRow> date(String word, String date) {
+    private static FindTerm date(String word, String date) {
         if (!date.matches("\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01]))?)?")) {
             throw new IllegalArgumentException(
                     word + " takes a date, such as 2026, 2026-05 or 2026-05-03; " + date + " is none");
         }
-        return row -> {
+        FindTerm term = FindTerm.of(row -> {
             String at = row.text(FrameColumn.AT);
             int way = at.length() < date.length()
                     ? 0
@@ -184,32 +173,33 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
                         case "until" -> way <= 0;
                         default -> way == 0;
                     };
-        };
+        });
+        return word.equals("since") || word.equals("until") ? term : term.onlyWith(date);
     }
 
     /** {@code error over 1}: off by more than a stop, to either side; {@code error under 0.5}: by less. */
-    private static Predicate<FrameRow> error(Words words) {
+    private static FindTerm error(FindWords words) {
         String way = words.after("error", "over 1");
         if (!way.equals("over") && !way.equals("under")) {
             throw new IllegalArgumentException("error takes over or under and stops, such as error over 1");
         }
         double stops = stops("error " + way, words.after("error " + way, "1"));
-        return row -> {
+        return FindTerm.of(row -> {
             OptionalDouble error = row.number(FrameColumn.ERROR);
             return error.isPresent()
                     && (way.equals("over")
                             ? Math.abs(error.getAsDouble()) > stops
                             : Math.abs(error.getAsDouble()) < stops);
-        };
+        });
     }
 
     /** {@code over 1}: overexposed by more than a stop. */
-    private static Predicate<FrameRow> off(String way, String typed) {
+    private static FindTerm off(String way, String typed) {
         double stops = stops(way, typed);
-        return row -> {
+        return FindTerm.of(row -> {
             OptionalDouble error = row.number(FrameColumn.ERROR);
             return error.isPresent() && (way.equals("over") ? error.getAsDouble() : -error.getAsDouble()) > stops;
-        };
+        });
     }
 
     private static double stops(String word, String typed) {
@@ -219,58 +209,64 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
                         word + " takes stops, such as " + word + " 1; " + typed + " is no number of them"));
     }
 
-    private static Predicate<FrameRow> judged(String verdict) {
+    private static FindTerm judged(String verdict) {
         if (Density.named(verdict).isEmpty()) {
             throw new IllegalArgumentException("judged takes thin, good or dense; " + verdict + " is none of them");
         }
-        return row -> row.text(FrameColumn.VERDICT).equals(verdict);
+        return FindTerm.of(row -> row.text(FrameColumn.VERDICT).equals(verdict)).onlyWith(verdict);
     }
 
-    private static Predicate<FrameRow> roll(String typed) {
+    private static FindTerm roll(String typed) {
         Optional<RollId> id = RollId.parse(typed);
-        return row -> Optional.of(row.roll().summary().id()).equals(id)
-                || row.roll().summary().name().filter(typed::equalsIgnoreCase).isPresent();
+        return FindTerm.of(row -> Optional.of(row.roll().summary().id()).equals(id)
+                || row.roll().summary().name().filter(typed::equalsIgnoreCase).isPresent());
     }
 
-    private static Predicate<FrameRow> frame(String typed) {
+    private static FindTerm frame(String typed) {
         double number = number(typed)
                 .orElseThrow(() -> new IllegalArgumentException(typed + " is no frame number, such as frame 7"));
-        return row -> is(row, FrameColumn.FRAME, number);
+        return FindTerm.of(row -> is(row, FrameColumn.FRAME, number));
     }
 
     /** {@code f2.8}, {@code 1/125}, {@code 2s}, or a word. */
-    private static Predicate<FrameRow> setting(String word) {
+    private static FindTerm setting(String word) {
         String bare = word.startsWith("f/") ? word.substring(2) : word.substring(1);
         Optional<Double> fNumber = word.startsWith("f") ? number(bare) : Optional.empty();
         if (fNumber.isPresent()) {
-            return row -> is(row, FrameColumn.F_NUMBER, fNumber.get());
+            return FindTerm.of(row -> is(row, FrameColumn.F_NUMBER, fNumber.get()));
         }
         Optional<Double> below = word.startsWith("1/") ? number(word.substring(2)) : Optional.empty();
         if (below.isPresent() && below.get() > 0) {
-            return row -> row.text(FrameColumn.TIME).equals(word) || is(row, FrameColumn.SECONDS, 1 / below.get());
+            return FindTerm.of(
+                    row -> row.text(FrameColumn.TIME).equals(word) || is(row, FrameColumn.SECONDS, 1 / below.get()));
         }
         Optional<Double> seconds = word.endsWith("s") ? number(word.substring(0, word.length() - 1)) : Optional.empty();
-        return seconds.isPresent() ? row -> is(row, FrameColumn.SECONDS, seconds.get()) : word(word);
+        return seconds.isPresent() ? FindTerm.of(row -> is(row, FrameColumn.SECONDS, seconds.get())) : word(word);
     }
 
     /** A word is the key of a film or camera, or stands in one of the texts of a frame or its roll. */
-    private static Predicate<FrameRow> word(String word) {
-        return row -> {
-            RollHead roll = row.roll();
-            if (roll.summary().film().stock().equals(word)
-                    || roll.summary().place().camera().equals(word)
-                    || FrameRow.has(roll.summary().name().orElse(""), word)
-                    || FrameRow.has(roll.summary().film().stockName(), word)
-                    || FrameRow.has(roll.developed().orElse(""), word)) {
-                return true;
-            }
-            for (FrameColumn column : WORDS) {
-                if (row.has(column, word)) {
-                    return true;
-                }
-            }
-            return false;
-        };
+    private static FindTerm word(String word) {
+        return FindTerm.of(row -> {
+                    if (isOfRoll(row.roll(), word)) {
+                        return true;
+                    }
+                    for (FrameColumn column : WORDS) {
+                        if (row.has(column, word)) {
+                            return true;
+                        }
+                    }
+                    return false;
+                })
+                .onlyWith(word)
+                .orOnRoll(it -> isOfRoll(it, word));
+    }
+
+    private static boolean isOfRoll(RollHead roll, String word) {
+        return roll.summary().film().stock().equals(word)
+                || roll.summary().place().camera().equals(word)
+                || FrameRow.has(roll.summary().name().orElse(""), word)
+                || FrameRow.has(roll.summary().film().stockName(), word)
+                || FrameRow.has(roll.developed().orElse(""), word);
     }
 
     /** Equal but for what is lost where a number is written down. */

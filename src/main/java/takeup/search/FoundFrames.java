@@ -34,15 +34,13 @@ public record FoundFrames(String typed, List<FrameRow> newest, int frames, int r
             this.query = query;
         }
 
-        /** Takes a frame, if it is one of those that are looked for. */
+        /** Takes a frame that was found. */
         public void take(FrameRow row) {
-            if (query.matches(row)) {
-                frames++;
-                rolls.add(row.roll().summary().id());
-                newest.addFirst(row);
-                if (newest.size() > MOST) {
-                    newest.removeLast();
-                }
+            frames++;
+            rolls.add(row.roll().summary().id());
+            newest.addFirst(row);
+            if (newest.size() > MOST) {
+                newest.removeLast();
             }
         }
 

@@ -57,12 +57,8 @@ class ArchiveIndexTest {
     private static List<String> found(ArchiveIndex index, String typed) throws IOException {
         FindQuery query = FindQuery.of(typed);
         List<String> found = new ArrayList<>();
-        assertEquals(List.of(), index.forEach(IndexedRoll.KIND, roll -> {
-            roll.forEachFrame(row -> {
-                if (query.matches(row)) {
-                    found.add(FoundFrame.name(row));
-                }
-            });
+        assertEquals(List.of(), index.forEach(FoundInRoll.by(query), roll -> {
+            roll.frames().forEach(it -> found.add(FoundFrame.name(it)));
             return true;
         }));
         return found;
@@ -292,5 +288,24 @@ class ArchiveIndexTest {
                 .lines()
                 .filter(it -> it.matches("R\\d{4}\t(open|finished) .*"))
                 .count();
+    }
+
+    @Test
+    void aWordIsFoundInWhateverLettersItWasTyped() throws IOException {
+        TypedRolls.type(
+                folder,
+                "cam 645 1",
+                "4 30 ; \u0130zmir and the \u03a3 of ODYSSEU\u03a3",
+                "4 30 ; back\\slash, \u212aelvin",
+                "4 30 ; the COX");
+        assertEquals(List.of("R0001 frame 1", "R0002 frame 4"), found("cox"));
+        assertEquals(List.of("R0002 frame 4"), found("COX cn400"));
+        assertEquals(List.of("R0002 frame 2"), found("i\u0307zmir"));
+        assertEquals(List.of("R0002 frame 2"), found("odyss"));
+        assertEquals(List.of("R0002 frame 3"), found("back\\slash"));
+        assertEquals(List.of("R0002 frame 3"), found("kelvin"));
+        assertEquals(List.of(), found("coxless"));
+        // A word of the roll is met by all of its frames.
+        assertEquals(5, found("645").size() + found("roll r1").size() - 1);
     }
 }

@@ -20,7 +20,11 @@ class PlainLineTest {
                 "paths --data=/tmp/a",
                 "check",
                 "day-end --json",
-                "keys --json"
+                "keys --json",
+                "stock",
+                "stock bw400 --json",
+                "camera 645",
+                "find bw400 f2.8 1/125 since 2026-05"
             })
     void isReadByHand(String line) {
         assertEquals(true, PlainLine.of(line.split(" ")).isPresent(), line);
@@ -51,6 +55,13 @@ class PlainLineTest {
                 "frames --partition x",
                 "day-end 1-3",
                 "order",
+                "stock new",
+                "camera new --data here",
+                "stock bw400 cn400",
+                "find",
+                "find -x",
+                "find @words",
+                "rolls f2.8",
                 "help",
                 "--ascii rolls"
             })

@@ -156,7 +156,9 @@ public final class MemoryStore implements StepStore {
                 .values()
                 .forEach(roll -> FrameRow.lines(roll, Review.NONE)
                         .lines()
-                        .forEach(it -> collector.take(new FrameRow(RollHead.of(roll), it))));
+                        .map(it -> new FrameRow(RollHead.of(roll), it))
+                        .filter(query::matches)
+                        .forEach(collector::take));
         return collector.found(List.of());
     }
 
