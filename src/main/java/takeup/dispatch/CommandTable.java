@@ -1,5 +1,6 @@
 package takeup.dispatch;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.command.Command;
@@ -133,7 +134,11 @@ public final class CommandTable {
 
     /** What is known of each word, the usual ones first. */
     public static List<CommandInfo> words() {
-        return ALL.stream().map(Command::info).toList();
+        List<CommandInfo> words = new ArrayList<>();
+        for (Command command : ALL) {
+            words.add(command.info());
+        }
+        return words;
     }
 
     // Loops, since the first lambda of a class takes milliseconds: every line that is typed is looked up here.
@@ -166,9 +171,12 @@ public final class CommandTable {
 
     /** The first words that are made of letters. */
     public static List<String> firstWords() {
-        return words().stream()
-                .filter(CommandInfo::isSpelledOut)
-                .map(CommandInfo::word)
-                .toList();
+        List<String> words = new ArrayList<>();
+        for (Command command : ALL) {
+            if (command.info().isSpelledOut()) {
+                words.add(command.info().word());
+            }
+        }
+        return words;
     }
 }

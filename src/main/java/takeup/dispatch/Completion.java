@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import takeup.command.Command;
 import takeup.history.ShootState;
 import takeup.prompt.Tokens;
 import takeup.roll.Frame;
@@ -47,9 +48,11 @@ public final class Completion {
             }
         }
         if (isRoll(before)) {
-            s.day().cameras().names().keySet().stream()
-                    .filter(it -> it.regionMatches(true, 0, begun, 0, begun.length()))
-                    .forEach(fitting::add);
+            for (String name : s.day().cameras().names().keySet()) {
+                if (name.regionMatches(true, 0, begun, 0, begun.length())) {
+                    fitting.add(name);
+                }
+            }
         }
         return fitting;
     }
@@ -71,12 +74,14 @@ public final class Completion {
     }
 
     private static List<String> known(ShootState s, List<String> before) {
-        return before.isEmpty()
-                ? CommandTable.firstWords()
-                : CommandTable.named(before.get(0))
-                        .or(() -> CommandTable.of(new Tokens(before, Optional.empty())))
-                        .map(it -> it.completions(before, s))
-                        .orElse(List.of());
+        if (before.isEmpty()) {
+            return CommandTable.firstWords();
+        }
+        Optional<Command> command = CommandTable.named(before.get(0));
+        if (command.isEmpty()) {
+            command = CommandTable.of(new Tokens(before, Optional.empty()));
+        }
+        return command.isPresent() ? command.get().completions(before, s) : List.of();
     }
 
     /** Notes of this day's frames and of the roll in hand that begin so, each once and the newest first. */

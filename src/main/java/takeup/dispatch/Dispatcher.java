@@ -3,8 +3,10 @@ package takeup.dispatch;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import takeup.advice.LoadChecks;
 import takeup.advice.TimedWarnings;
 import takeup.command.Arguments;
@@ -12,6 +14,7 @@ import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
+import takeup.exposure.Light;
 import takeup.framing.PaperForm;
 import takeup.framing.RatingCommand;
 import takeup.history.ShootState;
@@ -50,27 +53,24 @@ public final class Dispatcher {
                 || typed.length() > LONGEST_LINE) {
             return outcome;
         }
-        Optional<Outcome> meant = NaturalLine.meant(typed, context.state())
-                .map(it -> outcomeOf(it, context))
-                .filter(it -> !(it instanceof Outcome.Rejected));
-        return meant.orElseGet(() -> offering(rejected, typed, context));
+        Optional<String> meant = NaturalLine.meant(typed, context.state());
+        Outcome natural = meant.isPresent() ? outcomeOf(meant.get(), context) : rejected;
+        return natural instanceof Outcome.Rejected ? offering(rejected, typed, context) : natural;
     }
 
     /** A refusal with the line that was probably meant, where that one could be done. */
     private static Outcome offering(Outcome.Rejected rejected, String typed, CommandContext context) {
-        return NaturalLine.offered(typed, context.state())
-                .filter(it -> !(outcomeOf(it, context) instanceof Outcome.Rejected))
-                .map(it -> (Outcome) new Outcome.Rejected(rejected.why() + ". Try: " + it, Optional.of(it)))
-                .orElse(rejected);
+        Optional<String> line = NaturalLine.offered(typed, context.state());
+        return line.isEmpty() || outcomeOf(line.get(), context) instanceof Outcome.Rejected
+                ? rejected
+                : new Outcome.Rejected(rejected.why() + ". Try: " + line.get(), line);
     }
 
     /** Within a minute of a reading a pair with a meter's tenth, {@code 5.6.3 125}, is the next one. */
     private static boolean isReading(String typed, CommandContext context) {
-        boolean isRecent = context.state()
-                .day()
-                .light()
-                .filter(it -> Math.abs(Duration.between(it.at(), context.now()).toSeconds()) <= 60)
-                .isPresent();
+        Optional<Light> light = context.state().day().light();
+        boolean isRecent = light.isPresent()
+                && Math.abs(Duration.between(light.get().at(), context.now()).toSeconds()) <= 60;
         List<String> words = isRecent && Character.isDigit(typed.isEmpty() ? ' ' : typed.charAt(0))
                 ? Tokens.of(typed).words()
                 : List.of();
@@ -116,7 +116,10 @@ public final class Dispatcher {
         if (arguments.note().isPresent() && !takesNote) {
             throw new CommandRejected("a note belongs to a frame or a roll; " + arguments.word() + " takes none");
         }
-        return command.orElseThrow(() -> UnknownWord.rejected(arguments.word())).run(arguments, context);
+        if (command.isEmpty()) {
+            throw UnknownWord.rejected(arguments.word());
+        }
+        return command.get().run(arguments, context);
     }
 
     /** A letter answers a look of the load routine, as it does any question. */
@@ -128,7 +131,7 @@ public final class Dispatcher {
     }
 
     private static boolean has(Optional<Command> command, CommandInfo.Trait trait) {
-        return command.map(it -> it.info().has(trait)).orElse(false);
+        return command.isPresent() && command.get().info().has(trait);
     }
 
     /** A line that writes nothing leaves no trace, so nothing that began by the clock is said with it. */
@@ -144,9 +147,13 @@ public final class Dispatcher {
             return accepted;
         }
         List<Warning> all = new ArrayList<>(accepted.answer().warnings());
+        Set<Warning.Code> codes = EnumSet.noneOf(Warning.Code.class);
+        for (Warning warning : all) {
+            codes.add(warning.code());
+        }
         for (Warning begun :
                 WarningText.of(TimedWarnings.begunBetween(context.before(), accepted.after(), context.now()))) {
-            if (all.stream().noneMatch(it -> it.code() == begun.code())) {
+            if (codes.add(begun.code())) {
                 all.add(begun);
             }
         }

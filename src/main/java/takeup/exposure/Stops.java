@@ -54,7 +54,7 @@ public final class Stops {
 
     /** Whether an error of exposure is none when it is given in tenths. */
     public static boolean isRight(double stops) {
-        return tenths(stops).equals("0.0");
+        return Math.abs(stops) < 0.05;
     }
 
     /** An error of exposure in words: {@code 0.3 over}, {@code 1.2 under} or {@code right}. */

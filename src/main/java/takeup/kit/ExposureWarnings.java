@@ -133,24 +133,24 @@ public final class ExposureWarnings {
     /** What a long exposure loses, and how good that figure is. */
     public static void reciprocity(double metered, Reciprocity reciprocity, List<Warning> into) {
         LongExposure exposure = new LongExposure(metered, reciprocity);
-        String time = "metered " + ExposureTime.words(metered);
         if (exposure.isUnknown()) {
             into.add(new Warning(
                     Warning.Code.RECIPROCITY_BEYOND,
-                    time + " lies past ten times the last published point for this film: no figure is worth anything; "
-                            + "open the lens, or bracket in steps of two stops"));
+                    meteredWords(metered)
+                            + " lies past ten times the last published point for this film: no figure is worth "
+                            + "anything; open the lens, or bracket in steps of two stops"));
             return;
         }
         if (exposure.seconds().isEmpty()) {
             into.add(new Warning(
                     Warning.Code.RECIPROCITY_BEYOND,
-                    time + ": by this film's numbers no time is long enough; open the lens"));
+                    meteredWords(metered) + ": by this film's numbers no time is long enough; open the lens"));
             return;
         }
         if (Stops.above(Stops.of(exposure.seconds().getAsDouble() / metered), 0)) {
             into.add(new Warning(
                     Warning.Code.RECIPROCITY,
-                    time + ", this film needs " + exposure.needs()
+                    meteredWords(metered) + ", this film needs " + exposure.needs()
                             + (exposure.orOpen().isEmpty()
                                     ? ""
                                     : ", or " + ExposureTime.words(metered) + " and " + exposure.orOpen())
@@ -159,8 +159,12 @@ public final class ExposureWarnings {
         if (exposure.isGuess()) {
             into.add(new Warning(
                     Warning.Code.RECIPROCITY_BEYOND,
-                    time + " lies past the last published point for this film: a guess"));
+                    meteredWords(metered) + " lies past the last published point for this film: a guess"));
         }
+    }
+
+    private static String meteredWords(double seconds) {
+        return "metered " + ExposureTime.words(seconds);
     }
 
     /**

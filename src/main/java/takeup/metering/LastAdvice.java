@@ -34,7 +34,7 @@ public final class LastAdvice {
         if (!isReadAgain) {
             Optional<Light> light = state.day().light();
             shown = light.isPresent()
-                    ? ReadingCommand.shown(light.get(), state, light.get().at())
+                    ? ShownPair.of(light.get(), state, light.get().at())
                     : Optional.empty();
             isReadAgain = true;
         }

@@ -1,6 +1,5 @@
 package takeup.metering;
 
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
@@ -16,14 +15,12 @@ import takeup.exposure.Light;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Meter;
-import takeup.kit.MeteredPair;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Reading;
 import takeup.prompt.ReadingParser;
 import takeup.prompt.Sky;
-import takeup.prompt.Tokens;
 import takeup.report.LightText;
 import takeup.report.StatusJson;
 import takeup.roll.Coordinates;
@@ -116,31 +113,6 @@ public final class ReadingCommand implements Command {
                 "light",
                 LightText.of(light, context.now()) + "." + words,
                 ReadingFields.again(state, light, suggestions, context));
-    }
-
-    /** The pair that the meter showed for a light of the day, as far as the line still means the same. */
-    static Optional<MeteredPair> shown(Light light, CommandContext context) {
-        return shown(light, context.state(), context.now());
-    }
-
-    /** The same at another time. */
-    static Optional<MeteredPair> shown(Light light, ShootState state, OffsetDateTime now) {
-        try {
-            List<String> words = Tokens.of(light.typed()).words();
-            Optional<Film> film = film(state);
-            Reading again = ReadingParser.read(
-                    light.typed(),
-                    words.subList(1, words.size()),
-                    state.meterInHand(),
-                    state.day().preset(),
-                    film.isPresent() ? Optional.of(film.get().index()) : Optional.empty(),
-                    now);
-            boolean isSame = again.light().isPresent()
-                    && again.light().get().ev100().stops() == light.ev100().stops();
-            return isSame ? again.shown() : Optional.empty();
-        } catch (CommandRejected e) {
-            return Optional.empty();
-        }
     }
 
     /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */

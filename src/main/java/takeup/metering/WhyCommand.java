@@ -51,7 +51,7 @@ public final class WhyCommand implements Command {
         Light light =
                 context.state().day().light().orElseThrow(() -> new CommandRejected(nothingChosen(context.state())));
         AdviceRequest request = AdviceRequest.inHand(context.state()).orElseThrow();
-        Optional<MeteredPair> shown = ReadingCommand.shown(light, context);
+        Optional<MeteredPair> shown = ShownPair.of(light, context.state(), context.now());
         Suggestions suggestions = request.advice(light, shown);
         if (suggestions.suggestions().isEmpty()) {
             throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");

@@ -13,10 +13,10 @@ final class DevelopmentWarnings {
 
     /** Rating and development that do not go together, or a push that is further than the film's profile has it. */
     static Optional<Warning> pushMismatch(Stock stock, FilmSpeed index, double pushStops) {
-        Optional<Double> most = stock.mostPushStops().stream().boxed().findFirst();
-        if (most.isPresent() && Stops.above(pushStops, most.get())) {
-            return warning(development(pushStops) + " is further than this film's profile goes, "
-                    + development(most.get()) + ": ask the lab, or push " + Plain.number(most.get()));
+        double most = stock.mostPushStops().orElse(Double.POSITIVE_INFINITY);
+        if (Stops.above(pushStops, most)) {
+            return warning(development(pushStops) + " is further than this film's profile goes, " + development(most)
+                    + ": ask the lab, or push " + Plain.number(most));
         }
         boolean isNegative = stock.kind().isNegative();
         return pushMismatch(
