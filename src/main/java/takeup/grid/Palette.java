@@ -85,7 +85,7 @@ final class Palette {
         Colour dark = Colour.rgb(0x000000, 16, 0);
         Colour ember = Colour.rgb(0x200000, 16, 0);
         Colour full = Colour.rgb(0xff0000, 196, 9);
-        Colour dim = Colour.rgb(0xee0000, 196, 9);
+        Colour dim = Colour.rgb(0xf20000, 196, 9);
         Colour far = Colour.rgb(0xff6300, 203, 9);
         Colour lit = Colour.rgb(0xff6300, 203, 1);
         Colour cut = Colour.rgb(0x000000, 16, 11);

@@ -62,10 +62,20 @@ public final class TimeCommand implements Command {
 
     /** The corrected time for the aperture in hand as it is said, else the time in hand; from a second on. */
     private static OptionalDouble target(CommandContext context) {
+        OptionalDouble metered = metered(context);
+        // A long time in hand although the light asks for a short one is meant: the light is another by now.
+        return isLong(metered)
+                ? metered
+                : context.setting().time().stream()
+                        .mapToDouble(ExposureTime::exactSeconds)
+                        .filter(it -> isLong(OptionalDouble.of(it)))
+                        .findFirst();
+    }
+
+    private static OptionalDouble metered(CommandContext context) {
         Setting setting = context.setting();
         Optional<Roll> roll = context.state().rollInHand();
-        OptionalDouble wanted =
-                setting.time().map(it -> OptionalDouble.of(it.exactSeconds())).orElse(OptionalDouble.empty());
+        OptionalDouble wanted = OptionalDouble.empty();
         if (roll.isPresent()
                 && context.state().day().light().isPresent()
                 && setting.aperture().isPresent()) {
@@ -77,7 +87,11 @@ public final class TimeCommand implements Command {
                     .map(it -> it < 9.95 ? it : ExposureTime.counted(it))
                     .findFirst();
         }
-        return wanted.isPresent() && !Stops.above(0, Stops.of(wanted.getAsDouble())) ? wanted : OptionalDouble.empty();
+        return wanted;
+    }
+
+    private static boolean isLong(OptionalDouble seconds) {
+        return seconds.isPresent() && !Stops.above(0, Stops.of(seconds.getAsDouble()));
     }
 
     private static Outcome stop(Camera camera, BulbTimer timer, CommandContext context) {

@@ -33,6 +33,13 @@ public final class BottomBars {
         FooterKeys.of(session, list).draw(grid, grid.rows() - 1);
     }
 
+    /** The first row that they cover as they are drawn, a longer message too. */
+    public static int covered(Grid grid, Session session, int messageRows) {
+        int least = messageRows(grid, session, messageRows);
+        int most = Math.max(least, grid.rows() - 3);
+        return grid.rows() - 2 - AlarmBar.rows(grid, session) - MessageBar.rows(grid, session, least, most);
+    }
+
     /** The first row that they take. */
     public static int top(Grid grid, Session session, int messageRows) {
         return grid.rows() - 2 - AlarmBar.rows(grid, session) - messageRows(grid, session, messageRows);

@@ -40,17 +40,18 @@ public final class FooterKeys implements Predicate<String> {
         boolean isEnterYes = isAsked
                 && session.question().isPresent()
                 && session.question().get().ifNo().isPresent();
-        if (isAsked) {
-            footer.answer(isEnterYes ? "Enter" : "y", "yes");
-            footer.answer("n", "no");
+        if (isEnterYes) {
+            footer.answer("Enter", "yes");
         }
         for (String key : KeyHelp.now(session, this)) {
             String action = action(key);
             boolean isEscape = key.equals("Esc");
-            if (isAsked && isEscape || isEnterYes && key.equals("Enter")) {
+            if (isAsked && isEscape || isEnterYes && (key.equals("Enter") || key.equals("y"))) {
                 continue;
             }
-            if (key.equals("n") || isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {
+            if (key.equals("y")
+                    || key.equals("n")
+                    || isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {
                 footer.answer(key, action);
             } else if (key.equals("F7")) {
                 footer.second(key, action);
@@ -79,6 +80,7 @@ public final class FooterKeys implements Predicate<String> {
         return switch (key) {
             case "Space" -> isShoot ? space() : scrolls("page");
             case "Enter" -> isTyped ? "do it" : enter();
+            case "y" -> "yes";
             case "n" -> "no";
             case "Tab" -> isTyped ? "complete" : "camera";
             case "Down" -> isShoot || isChosenFrom() ? "choose" : scrolls("scroll");

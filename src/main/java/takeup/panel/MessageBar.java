@@ -66,6 +66,13 @@ public final class MessageBar {
         }
     }
 
+    /** How many rows a message takes above a row where it may grow so far. */
+    static int rows(Grid grid, Session session, int least, int most) {
+        boolean isRead = session.lastAnswer().isRead() && session.prompt().isEmpty();
+        int said = lines(session, Layout.of(grid).room() - 1).size();
+        return Math.max(least, Math.min(isRead ? least : most, said));
+    }
+
     /** The rows of what is said, each in its parts: the plate of a warning, and words. */
     private static List<List<StyledText>> lines(Session session, int width) {
         StyledText message = message(session);

@@ -5,6 +5,7 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
 import takeup.report.MomentText;
+import takeup.text.Width;
 
 /** The next key moment of the plan: the one thing to do about it, else its countdown. */
 public final class MomentLine {
@@ -14,7 +15,15 @@ public final class MomentLine {
         Layout layout = Layout.of(grid);
         String line = MomentText.line(moment);
         boolean isMust = moment.moment().must() && moment.advice() != NextMoment.Advice.NOTHING;
-        String text = TextFit.first(layout.room() - 2, line + (isMust ? " · MUST" : ""), line);
+        int room = layout.room() - 2;
+        String must = isMust ? " · MUST" : "";
+        String text = TextFit.first(
+                room,
+                line + must,
+                MomentText.fitting(moment, room - Width.of(must)) + must,
+                MomentText.fitting(moment, room),
+                MomentText.briefly(moment),
+                line);
         boolean isUrgent = moment.isUrgent();
         grid.put(
                 layout.margin(),

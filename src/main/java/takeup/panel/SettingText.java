@@ -61,6 +61,19 @@ public final class SettingText {
         return state.day().light().isEmpty() ? "no reading to judge it by" : "";
     }
 
+    /** The same in few words: {@code 0.3 over}. */
+    public static String errorBriefly(ShootState state) {
+        OptionalDouble open = ExposureInHand.withFrame(state);
+        if (open.isPresent()) {
+            return "with this " + Stops.error(open.getAsDouble());
+        }
+        OptionalDouble total = ExposureInHand.light(state).totalStops();
+        if (total.isPresent()) {
+            return Stops.error(total.getAsDouble());
+        }
+        return state.day().light().isEmpty() ? "no reading" : "";
+    }
+
     /**
      * The stops above box speed, and the habits that they are made of. What adds nothing is left out; where room is
      * short, the way the light was metered is left out first.

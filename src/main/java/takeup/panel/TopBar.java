@@ -36,6 +36,11 @@ public final class TopBar {
         grid.put(layout.right() - Width.of(right), 0, right, TextRole.BAR);
     }
 
+    /** Whether both have room in one row. */
+    public static boolean fits(Grid grid, String title, String right) {
+        return Width.of(title) <= room(grid, right);
+    }
+
     private static int room(Grid grid, String right) {
         return Layout.of(grid).room() - Width.of(right) - 2;
     }

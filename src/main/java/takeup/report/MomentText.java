@@ -12,9 +12,13 @@ import takeup.roll.Roll;
 import takeup.text.ClockText;
 import takeup.text.English;
 import takeup.text.Plain;
+import takeup.text.Width;
 
 /** A key moment and what is best done about it, in words: {@code 16:30 Prize-giving in 6 min, wants 12, MUST}. */
 public final class MomentText {
+    /** Columns in which a name can still be told. */
+    private static final int SHORTEST_NAME = 8;
+
     private MomentText() {}
 
     /** All of it in one line: the recommendation where there is one, else the countdown and what is left there. */
@@ -24,6 +28,28 @@ public final class MomentText {
         }
         String left = next.left() < 0 ? " has no film" : " has " + next.left() + " left";
         return countdown(next) + (next.place().isPresent() ? ": " + next.place().get() + left : "");
+    }
+
+    /** The same with the moment's name cut where it is too long for so many columns: what to do about it is not. */
+    public static String fitting(NextMoment next, int columns) {
+        String line = line(next);
+        String name = next.moment().name();
+        int room = Width.of(name) - (Width.of(line) - columns);
+        return room >= SHORTEST_NAME && room < Width.of(name)
+                ? line.replace(name, Width.cut(name, room).strip())
+                : line;
+    }
+
+    /** The same without its name: {@code 16:30 in 6 min, wants 12, MUST}, or what to do and how soon. */
+    public static String briefly(NextMoment next) {
+        KeyMoment moment = next.moment();
+        if (next.advice() != NextMoment.Advice.NOTHING) {
+            return line(next).replace(moment.name() + " in ", "in ");
+        }
+        return ClockText.clock(moment.at())
+                + away(next.minutes())
+                + (moment.wants() > 0 ? ", wants " + moment.wants() : "")
+                + (moment.must() ? ", MUST" : "");
     }
 
     /** Moment and countdown: {@code 16:30 Prize-giving in 6 min, wants 12, must}. */

@@ -19,12 +19,16 @@ final class ActionsView {
         List<ListLine> lines = new ArrayList<>();
         List<Choice> choices = menu.field().choices();
         int name = widest(choices);
+        int typed = choices.stream().mapToInt(it -> Width.of(it.typed())).max().orElse(0);
+        // Where both have no room the prompt alone shows what the highlighted row types.
+        boolean hasTyped = 5 + name + 3 + Math.min(typed, 12) <= Layout.of(grid).room();
         boolean isOwn =
                 menu.field().entry() == Field.Entry.WORDS && !menu.entered().isEmpty();
         for (int i = 0; i < choices.size(); i++) {
             boolean isChosen = i == menu.chosen() && !isOwn;
             TextRole role = isChosen ? TextRole.CHOSEN : TextRole.NORMAL;
-            lines.add(new ListLine((isChosen ? "► " : "  ") + number(menu, i) + row(choices.get(i), name), role));
+            lines.add(new ListLine(
+                    (isChosen ? "► " : "  ") + number(menu, i) + row(choices.get(i), hasTyped ? name : -1), role));
         }
         String what = "Enter takes it";
         if (menu.field().entry() == Field.Entry.WORDS) {
@@ -45,8 +49,11 @@ final class ActionsView {
         return isNumbered && row < 9 ? (row + 1) + "  " : isNumbered ? "   " : "";
     }
 
-    /** What it is, and what it types; one of the two where there is no other. */
+    /** What it is, and what it types; one of the two where there is no other, or no room. */
     private static String row(Choice choice, int name) {
+        if (name < 0 && !choice.name().isEmpty()) {
+            return choice.name();
+        }
         if (choice.name().isEmpty() || choice.typed().isEmpty()) {
             return choice.typed() + choice.name();
         }

@@ -25,6 +25,9 @@ import takeup.text.Width;
 
 /** The same facts as large as the screen allows, to be read across a room: camera and film above the counter. */
 final class BigCounterView {
+    /** What to do with a roll that is full. */
+    private static final String AT_END = "UNLOAD";
+
     private final Session session;
     private final Grid grid;
 
@@ -38,10 +41,14 @@ final class BigCounterView {
     }
 
     private void draw() {
-        TopBar.draw(grid, session);
         int bottom = BottomBars.top(grid, session, 1);
         NamePlates names = new NamePlates(session, grid);
         boolean hasNames = bottom >= 15;
+        if (hasNames) {
+            TopBar.draw(grid, session);
+        } else {
+            NameBar.draw(grid, session);
+        }
         List<StyledText> words = StatusWords.beside(session, hasNames ? names.warning() : Optional.empty());
         int plates = Math.min(2, TextFit.plateRows(words, grid.columns()));
         int foot = bottom - plates;
@@ -72,11 +79,10 @@ final class BigCounterView {
         int scale = Math.max(1, Math.min((foot - top - below) / 5, (grid.columns() - 2) / wide));
         CounterPanel.counter(grid, roll, centred(BigText.width(number, scale)), top, scale, 1);
         String pair = pair();
-        String left = RollText.left(roll);
         boolean isWrong = ExposureInHand.fault(session.shown()).isPresent();
         if (isTall) {
             int row = foot - (Layout.of(grid).counterScale() > 1 ? 6 : 4);
-            int column = CounterPanel.left(session, roll, grid, 2, row) + 2;
+            int column = below(roll, row) + 2;
             int columns = Math.min(BigText.smallWidth(pair), grid.columns() - column - 12);
             int start = Math.max(column + 6, grid.columns() - columns - 6);
             new PairFigures(
@@ -87,10 +93,37 @@ final class BigCounterView {
                             isWrong ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT)
                     .draw(pair, PairFigures.Height.THREE_ROWS);
         }
-        // A pair that is cut, as 1/12 of 1/125, is another pair.
-        String counted = left + (pair.isEmpty() ? "" : " · " + pair);
-        String line = TextFit.first(grid.columns(), "next frame · " + counted, counted);
+        String line = words(roll, pair);
         grid.put(centred(Width.of(line)), foot - 1, line, !isTall && isWrong ? TextRole.ALARM : TextRole.STRONG);
+    }
+
+    /** How many frames are left, large; at the end of the roll what to do. Answers the column after it. */
+    private int below(Roll roll, int row) {
+        int wide = BigText.smallWidth(AT_END);
+        if (roll.framesLeft() > 0 || grid.columns() < 2 * wide + 30) {
+            return CounterPanel.left(session, roll, grid, 2, row);
+        }
+        BigText.drawSmall(grid, 2, row, AT_END, TextRole.STRONG);
+        return 2 + wide;
+    }
+
+    /** The same in words; a pair that is cut, as 1/12 of 1/125, would be another pair. */
+    private String words(Roll roll, String pair) {
+        String set = pair.isEmpty() ? "" : " · " + pair;
+        String left = RollText.left(roll);
+        if (roll.framesLeft() > 0) {
+            return TextFit.first(grid.columns(), "next frame · " + left + set, left + set);
+        }
+        int nominal = roll.film().framesNominal();
+        String end = "END " + nominal + "/" + nominal;
+        String past = roll.framesLeft() < 0 ? end + " · " + left : end;
+        String brief = (roll.framesLeft() < 0 ? left : end) + ", unload";
+        return TextFit.first(
+                grid.columns(),
+                past + " · rewind or wind off, then unload" + set,
+                past + " · rewind or wind off, then unload",
+                brief + set,
+                brief);
     }
 
     private String pair() {

@@ -59,7 +59,7 @@ final class FramesView {
             if (isChosen) {
                 lines.addAll(whole(text, layout.room()));
             } else {
-                lines.add(new ListLine(text, role));
+                lines.add(new ListLine(Width.cut(text, layout.room()), role));
             }
         }
         if (roll.frames().isEmpty()) {

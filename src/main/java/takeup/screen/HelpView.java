@@ -57,7 +57,7 @@ final class HelpView {
                 : -1;
         for (HelpLines.Line line : HelpLines.of(help.parts(), room).lines()) {
             if (line.kind() == HelpLines.Kind.TITLE) {
-                lines.add(new ListLine(line.text(), TextRole.LABEL));
+                lines.addAll(ListLine.wrapped(line.text(), 0, room, TextRole.LABEL));
                 continue;
             }
             boolean isMarked = line.entry() == marked;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
+import takeup.text.Width;
 
 /**
  * A line of a list. An entry may take several: a list is scrolled by whole entries.
@@ -24,6 +25,28 @@ record ListLine(String text, TextRole role, boolean isContinued, String key) {
         for (String part : TextFit.rows(text, columns - indent)) {
             lines.add(new ListLine(" ".repeat(indent) + part, role, !lines.isEmpty(), ""));
         }
+        return lines;
+    }
+
+    /** A head without the columns that have no room. */
+    ListLine columnsWithin(int columns) {
+        String head = text;
+        while (Width.of(head) > columns && head.stripTrailing().lastIndexOf("  ") > 0) {
+            head = head.substring(0, head.stripTrailing().lastIndexOf("  ")).stripTrailing();
+        }
+        return new ListLine(head, role, isContinued, key);
+    }
+
+    /** The same line over as many rows as it needs, those after the first further in. */
+    List<ListLine> broken(int columns) {
+        String first = TextFit.rows(text, columns).get(0);
+        int indent = 4;
+        while (indent < columns / 3 && indent - 4 < first.length() && " ►".indexOf(first.charAt(indent - 4)) >= 0) {
+            indent++;
+        }
+        List<ListLine> lines = new ArrayList<>();
+        lines.add(new ListLine(first, role, isContinued, key));
+        wrapped(text.substring(first.length()).strip(), indent, columns, role).forEach(it -> lines.add(it.continued()));
         return lines;
     }
 

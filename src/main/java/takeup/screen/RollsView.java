@@ -56,9 +56,9 @@ final class RollsView {
     private List<ListLine> lines() {
         List<ListLine> lines = new ArrayList<>();
         if (!rolls.isEmpty()) {
-            String head = Width.pad("roll", INDENT) + Width.pad("is", state) + Width.pad("in", place);
-            lines.add(new ListLine(head + Width.pad("film", stock) + Width.pad("used", 7) + "loaded", TextRole.LABEL)
-                    .continued());
+            String start = Width.pad("roll", INDENT) + Width.pad("is", state) + Width.pad("in", place);
+            String full = start + Width.pad("film", stock) + Width.pad("used", 7) + "loaded";
+            lines.add(new ListLine(isWide() ? full : start + "used", TextRole.LABEL).continued());
         }
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollSummary roll = rolls.get(i);
@@ -72,7 +72,7 @@ final class RollsView {
                     + Width.pad(stock(roll), stock)
                     + Width.pad(used, 7)
                     + roll.loadedAt().toLocalDate();
-            boolean fits = Width.of(full) <= room;
+            boolean fits = isWide();
             if (Width.of(full) + 2 + development <= room) {
                 lines.add(new ListLine(full + "  " + roll.film().development(), role));
             } else {
@@ -93,6 +93,11 @@ final class RollsView {
         return view.ordered(roll.id())
                 .filter(it -> roll.state() == Roll.State.FINISHED)
                 .orElse(roll.state().toString());
+    }
+
+    /** Whether all columns have room, with a date at the end. */
+    private boolean isWide() {
+        return INDENT + state + place + stock + 7 + 10 <= room;
     }
 
     private static String stock(RollSummary roll) {

@@ -29,7 +29,6 @@ import takeup.panel.WarningPlate;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
-import takeup.text.ClockText;
 import takeup.text.Width;
 
 /**
@@ -55,7 +54,7 @@ final class SmallShootView {
     }
 
     void draw() {
-        top();
+        NameBar.draw(grid, session);
         int row = 1;
         Optional<WarningPlate> large = Optional.empty();
         if (grid.rows() >= WITH_NAMES && state.rollInHand().isPresent()) {
@@ -78,40 +77,6 @@ final class SmallShootView {
             withoutFilm(bottom);
         }
         BottomBars.draw(grid, session, messageRows, FooterKeys.List.WHOLE);
-    }
-
-    /** Camera and film on plates, then the rating; the film's name is cut before its rating is. */
-    private void top() {
-        String clock = ClockText.clock(session.now());
-        int room = columns - Width.of(clock) - 1;
-        grid.fill(0, TextRole.BAR);
-        grid.put(columns - Width.of(clock), 0, clock, TextRole.BAR);
-        if (state.placeInHand().isEmpty()) {
-            grid.put(0, 0, "no camera", TextRole.BAR);
-            return;
-        }
-        CameraPlace place = state.placeInHand().get();
-        String brief = place.camera() + place.back().map(it -> "-" + it).orElse("");
-        if (state.rollInHand().isEmpty()) {
-            grid.put(0, 0, TextFit.first(room, " " + place + " "), TextRole.NAME);
-            return;
-        }
-        Roll roll = state.rollInHand().get();
-        String rating = " EI " + roll.film().index() + " ";
-        String film = " " + roll.film().stock().key() + rating;
-        String id = " " + roll.id();
-        int beside = Width.of(film + id) + 1;
-        String camera = TextFit.first(Math.max(8, room - beside), " " + place + " ", " " + brief + " ");
-        int at = grid.put(0, 0, camera, TextRole.NAME) + 1;
-        int filmRoom = room - at - Width.of(rating + id);
-        // A film whose name has no room stands there by its roll.
-        String name = filmRoom < 5
-                ? " " + roll.id()
-                : Width.cut(" " + roll.film().stock().key(), filmRoom);
-        at = grid.put(at, 0, Width.cut(name + rating, Math.max(0, room - at)), TextRole.NAME);
-        if (filmRoom >= 5) {
-            grid.put(at, 0, Width.cut(id, Math.max(0, room - at)), TextRole.BAR);
-        }
     }
 
     private void withoutFilm(int bottom) {
@@ -145,11 +110,23 @@ final class SmallShootView {
             error = grid.put(column, row + 2, " " + fault.get().code().standing() + " ", TextRole.CAUTION) + 1;
         }
         // The error is that of the setting in hand: it says nothing of this frame where the camera is automatic.
-        String words = isAutomatic ? "" : SettingText.error(state);
-        grid.put(error, row + 2, Width.cut(words, Math.max(0, columns - error)), TextRole.NORMAL);
+        int room = Math.max(0, columns - error);
+        String words =
+                isAutomatic ? "" : TextFit.first(room, SettingText.error(state), SettingText.errorBriefly(state));
+        grid.put(error, row + 2, words, TextRole.NORMAL);
         Optional<String> pair = isAutomatic ? Optional.empty() : SettingText.pair(session);
         if (pair.isEmpty()) {
             grid.put(1, row + 4, isAutomatic ? "sets itself" : "nothing set", TextRole.READOUT);
+            return row + 6;
+        }
+        int covered = BottomBars.covered(grid, session, messageRows);
+        if (covered < row + 6) {
+            // A message stands over the figures: half of them tell nothing, so the pair is in plain letters meanwhile.
+            boolean isBelow = covered > row + 3;
+            int start = isBelow ? 1 : column;
+            String plate = Width.cut(" " + pair.get() + " ", columns - start);
+            TextRole role = fault.isPresent() ? TextRole.ALARM : TextRole.NAME;
+            grid.put(start, isBelow ? row + 3 : row + 1, plate, role);
             return row + 6;
         }
         PairFigures.Pair kind = fault.isPresent() ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT;

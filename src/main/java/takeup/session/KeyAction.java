@@ -8,6 +8,8 @@ enum KeyAction {
     UNDO,
     REDO,
     ENTER,
+    ANSWER_YES,
+    ANSWER_NO,
     DENY,
     ESCAPE,
     LEAVE,

@@ -19,6 +19,8 @@ final class KeyActions {
             case UNDO -> LineFlow.take(session, "undo");
             case REDO -> LineFlow.take(session, "redo");
             case ENTER -> enter(session);
+            case ANSWER_YES -> AnswerKeys.answer(session, "yes");
+            case ANSWER_NO -> AnswerKeys.answer(session, "no");
             case DENY -> LineFlow.take(session, "no");
             case ESCAPE -> EscapeKey.escape(session);
             case LEAVE -> QuitFlow.ctrlC(session);

@@ -21,6 +21,8 @@ record KeyBinding(Key key, String description, String word, When when, List<Page
         TYPED,
         /** While the load routine asks, on the empty prompt that shows it. */
         ASKED,
+        /** While a question waits for yes or no, with nothing typed yet. */
+        QUESTIONED,
         ALWAYS
     }
 
@@ -35,6 +37,7 @@ record KeyBinding(Key key, String description, String word, When when, List<Page
         boolean fits = switch (when) {
             case EMPTY -> isEmpty;
             case TYPED -> !isEmpty;
+            case QUESTIONED -> isEmpty && session.question().isPresent();
             case ASKED -> isEmpty && EnterKey.isLoadCheckAsked(session);
             case ALWAYS -> true;
         };

@@ -14,6 +14,8 @@ final class KeyBindings {
     private static final List<Page> SHOOT = List.of(Page.SHOOT);
     private static final List<Page> HELP = List.of(Page.HELP);
     private static final List<Page> ELSEWHERE = elsewhere();
+    /** Where a letter does not look something up. */
+    private static final List<Page> ANSWERED = answered();
 
     /** All of them, the usual ones first. */
     static final List<KeyBinding> ALL = List.of(
@@ -26,6 +28,10 @@ final class KeyBindings {
                     Key.of(Name.ENTER),
                     "takes the highlighted choice, says yes to the load routine, or shows what can be done",
                     KeyAction.ENTER),
+            key(When.QUESTIONED, ANSWERED, Key.typed("y"), "says yes to a question", KeyAction.ANSWER_YES)
+                    .like("yes"),
+            key(When.QUESTIONED, ANSWERED, Key.typed("n"), "says no to a question", KeyAction.ANSWER_NO)
+                    .like("no"),
             key(When.ASKED, SHOOT, Key.typed("n"), "says no to what the load routine asks", KeyAction.DENY)
                     .like("no"),
             shoot(Key.of(Name.TAB), "next camera or back in use", KeyAction.NEXT_CAMERA)
@@ -107,6 +113,12 @@ final class KeyBindings {
     private static List<Page> elsewhere() {
         List<Page> pages = new ArrayList<>(EVERYWHERE);
         pages.remove(Page.SHOOT);
+        return List.copyOf(pages);
+    }
+
+    private static List<Page> answered() {
+        List<Page> pages = new ArrayList<>(EVERYWHERE);
+        pages.removeAll(List.of(Page.HELP, Page.ACTIONS));
         return List.copyOf(pages);
     }
 

@@ -25,9 +25,12 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
                 binding.pages().stream()
                         .map(it -> it.name().toLowerCase(Locale.ROOT))
                         .toList(),
-                (binding.when() == KeyBinding.When.ASKED ? KeyBinding.When.EMPTY : binding.when())
-                        .name()
-                        .toLowerCase(Locale.ROOT));
+                prompt(binding.when()).name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What stands on the prompt then: what is asked leaves it empty. */
+    private static KeyBinding.When prompt(KeyBinding.When when) {
+        return when == KeyBinding.When.ASKED || when == KeyBinding.When.QUESTIONED ? KeyBinding.When.EMPTY : when;
     }
 
     /** The pages in words: {@code plan, bag, day end}; of most of them the others: {@code all but shoot}. */

@@ -14,6 +14,7 @@ import takeup.history.ShootState;
 import takeup.kit.MeteredPair;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
+import takeup.message.GivenAnswer;
 import takeup.message.HeldKey;
 import takeup.message.SaveError;
 import takeup.metering.LastAdvice;
@@ -82,7 +83,7 @@ public record Session(
         return new Session(
                 SaveQueue.of(state),
                 PromptLine.EMPTY,
-                new Dialogue(first, Optional.empty(), false),
+                new Dialogue(first, Optional.empty(), false, GivenAnswer.NOTHING),
                 PendingLines.NONE,
                 HeldKey.NONE,
                 View.first(theme),

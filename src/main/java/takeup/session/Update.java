@@ -29,20 +29,28 @@ public final class Update implements Message.Cases<Transition> {
     public Transition pressed(Message.Pressed message) {
         Key key = message.key();
         Session then = at(message.at(), message.ticks());
+        Optional<Session> answered = AnswerKeys.rest(then, key);
+        if (answered.isPresent()) {
+            return ringing(Transition.to(answered.get()));
+        }
         Session now = then.with(then.lastAnswer().read());
         boolean isAlone = message.arrival() == Message.Arrival.ALONE;
         return ringing(SaveFlow.retry(isAlone ? now : HeldKeyFlow.inABurst(now))
                 .then(it -> HeldKeyFlow.beforeKey(it, key))
-                .then(it -> act(key.equals(Key.ctrl('c')) ? it : QuitFlow.forgetCtrlC(it), key)));
+                .then(it -> act(key.equals(Key.ctrl('c')) ? it : QuitFlow.forgetCtrlC(it), key, message.arrival())));
     }
 
-    private static Transition act(Session before, Key key) {
-        Session session = PromptKeys.onSelected(before, key);
+    private static Transition act(Session before, Key key, Message.Arrival arrival) {
+        Session session = PromptKeys.onSelected(AnswerKeys.beforeOther(before, key), key);
         if (ActionKeys.wants(session, key)) {
             return ActionKeys.typed(session, key.text());
         }
         Optional<KeyBinding> binding = KeyBindings.of(key, session);
-        if (binding.isPresent()) {
+        // What comes with other bytes in one read is pasted: its first letter is no answer.
+        boolean isPasted = binding.isPresent()
+                && binding.get().when() == KeyBinding.When.QUESTIONED
+                && arrival != Message.Arrival.ALONE;
+        if (binding.isPresent() && !isPasted) {
             Optional<String> whyNot = KeyObstacle.of(binding.get().action(), session);
             return whyNot.isPresent()
                     ? Transition.to(session.say(LastAnswer.Tone.REFUSAL, whyNot.get()))

@@ -70,6 +70,19 @@ class TimeCommandTest {
                 shooting.answer().text());
     }
 
+    /** The light was read before the doors were shut: what was set since is meant. */
+    @Test
+    void aLongTimeInHandIsMeantWhereTheLightAsksForAShortOne() {
+        assertEquals(
+                OptionalDouble.of(30),
+                Shooting.medium("m 5.6 125", "set b30s", "time")
+                        .situation()
+                        .day()
+                        .timers()
+                        .get("645")
+                        .targetSeconds());
+    }
+
     @Test
     void withoutLightItIsSetToTheTimeInHandFromASecondOn() {
         assertEquals(

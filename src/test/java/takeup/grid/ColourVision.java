@@ -36,6 +36,17 @@ public final class ColourVision {
         return lab(seen(colour, eye))[0];
     }
 
+    /** The contrast of WCAG 2.x as these eyes see the two: 1 for none, 21 for black on white. */
+    public static double contrast(int one, int other, double[][] eye) {
+        double a = luminance(seen(one, eye));
+        double b = luminance(seen(other, eye));
+        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+    }
+
+    private static double luminance(double[] linear) {
+        return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2];
+    }
+
     static double[] seen(int rgb, double[][] eye) {
         double[] linear = {linear(rgb >> 16), linear(rgb >> 8 & 0xff), linear(rgb & 0xff)};
         double[] seen = new double[3];

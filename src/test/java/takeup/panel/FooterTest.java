@@ -51,6 +51,15 @@ class FooterTest {
     }
 
     @Test
+    void aQuestionIsAnsweredByTheKeysThatAreNamed() {
+        check(
+                "y yes  n no  Space same again  Enter actions  Ctrl-Z undo  ? help  F2-F5 lists",
+                Playing.medium("4 125", "routine skip", "unload"),
+                80,
+                24);
+    }
+
+    @Test
     void whileALineIsTypedEscClearsIt() {
         check(
                 "Enter do it  Tab complete  Ctrl-Z undo  Esc clear  F1 help  F2-F5 lists  F10 big",

@@ -317,7 +317,7 @@ class PromptLineTest {
         Playing day = Playing.medium("4 125", "unload");
         assertEquals(LastAnswer.Tone.QUESTION, day.tone());
         assertEquals(1, day.frames());
-        day.type("yes");
+        day.paste("yes");
         assertTrue(
                 day.shoot().echo().orElseThrow() instanceof Outcome.Accepted does
                         && does.answer().event().equals("unload"),

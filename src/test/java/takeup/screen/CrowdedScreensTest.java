@@ -84,8 +84,8 @@ class CrowdedScreensTest {
     @Test
     void thePairIsNotCutInTheBigViewAt40By12() {
         Session shoot = Playing.medium("5.6 125 x19", "yes").press(Key.Name.F10).shoot();
-        shows("3 past the end · f/5.6 1/125", shoot, 40, 12);
-        shows("3 past the end · f/5.6 1/125", shoot, 80, 24);
+        shows("3 past the end, unload · f/5.6 1/125", shoot, 40, 12);
+        shows("3 past the end · rewind or wind off, then unload · f/5.6 1/125", shoot, 80, 24);
     }
 
     @Test

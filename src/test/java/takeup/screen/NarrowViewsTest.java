@@ -80,6 +80,61 @@ class NarrowViewsTest {
     }
 
     @Test
+    void theNextMomentIsToldWithoutItsEndCut() {
+        Playing day = Playing.medium("plan 15:20 Both eights on the landing stage with the cup wants 12 must");
+        day.press(Key.Name.F9);
+        shows("wants 12, MUST: 645 back 1 has 16 left", day, 80, 24);
+        Playing near = Playing.medium("plan 15:08 Both eights on the landing stage wants 12 must");
+        near.lines("routine skip", "set 8 250").press(Key.Name.F9);
+        shows("15:08 in 8 min, wants 12, MUST", near, 40, 14);
+        Playing few = Playing.medium("plan 15:06 Both eights on the landing stage wants 12", "4 125 x12");
+        shows(
+                "change now: 4 left, in 6 min wants 12",
+                few.lines("routine skip", "set 8 250").press(Key.Name.F9),
+                40,
+                14);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "plan      | Plan · Regatta day, 2026-09-12 |",
+                "bag       | Bag                            |",
+                "frames    | Frames of R0001                |"
+            })
+    void titlesLoseWholePartsAndTheFramesLeftStay(String line, String title) {
+        Playing day = Playing.medium("shoot Regatta day", "4 125", line);
+        String top = text(day, 40, 12).lines().findFirst().orElseThrow();
+        assertTrue(title.startsWith(top.substring(0, 8).strip()), top);
+        assertFalse(top.contains("…"), top);
+        assertTrue(top.contains("15 left"), top);
+    }
+
+    @Test
+    void aRowOfAListGoesOnBelow() {
+        Playing day =
+                Playing.medium("4 125").press(Key.Name.F2).press(Key.Name.DOWN).press(Key.Name.ENTER);
+        for (int i = 0; i < 5; i++) {
+            day.press(Key.Name.DOWN);
+        }
+        shows("it never happened; later ones are", day, 40, 12);
+        shows("renumbered", day, 40, 12);
+    }
+
+    @Test
+    void halfAFigureIsNeverShownBelowALongAnswer() {
+        Playing day = Playing.medium("m 5.6 125", "routine skip", "4 125", "why");
+        shows("  f/4 1/125", day, 40, 12);
+        assertFalse(text(day, 40, 12).contains("█▀   █▀"), text(day, 40, 12));
+    }
+
+    @Test
+    void theBigViewNamesCameraAndFilm() {
+        shows("645 back 1   cn400 EI 200", Playing.medium("4 125").press(Key.Name.F10), 40, 12);
+    }
+
+    @Test
     void wordsThatAreNotNeutralGoOnInTheNextRow() {
         Playing day = Playing.medium("m 5.6 125", "filter yellow", "bias +1/3", "tripod on");
         shows("FILTER yellow  BIAS +1/3", day, 40, 12);

@@ -99,6 +99,23 @@ class ThemeTest {
         }
     }
 
+    /**
+     * Every role, as each of the three kinds of colour blindness sees it, where brightness must do alone: what is read
+     * from afar has 4.5:1, all else 3:1. These limits are our own, one step of WCAG 2.x below those for all eyes.
+     */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"dark", "sun", "night"})
+    void everyRoleCanBeReadByEveryEye(String name) {
+        for (double[][] eye : ColourVision.ALL) {
+            for (TextRole look : TextRole.values()) {
+                Style style = theme(name).style(look);
+                double ratio = ColourVision.contrast(
+                        style.foreground().value(), style.background().value(), eye);
+                assertTrue(ratio >= (AFAR.contains(look) ? 4.5 : 3), look + " of " + name + " has " + ratio);
+            }
+        }
+    }
+
     /** On sunlit screens thin strokes go first. */
     @Test
     void sunIsHeavyThroughout() {

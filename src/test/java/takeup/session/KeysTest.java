@@ -68,6 +68,9 @@ class KeysTest {
                     if (!typed.isEmpty()) {
                         day.press(Key.Name.LEFT).press(Key.Name.LEFT);
                     }
+                    if (binding.when() == KeyBinding.When.QUESTIONED && typed.isEmpty()) {
+                        day.lines("unload");
+                    }
                     day.send(new Message.Notice(""));
                     if (!KeyBindings.of(binding.key(), day.shoot()).equals(Optional.of(binding))) {
                         continue;
