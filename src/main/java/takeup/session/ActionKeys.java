@@ -10,12 +10,12 @@ import takeup.action.RowActions;
 import takeup.day.FilmLot;
 import takeup.history.ShootState;
 import takeup.message.Key;
+import takeup.message.PendingLines.From;
 import takeup.report.DayEnd;
 import takeup.report.PlanTable;
 import takeup.report.RollSummary;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
-import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
 
 /** Keys of the actions: what can be done now, or with a row of a list, picked instead of typed. */

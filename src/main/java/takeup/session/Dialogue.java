@@ -15,6 +15,10 @@ import takeup.message.GivenAnswer;
  */
 record Dialogue(
         LastAnswer lastAnswer, Optional<Outcome.NeedsConfirmation> question, boolean cameraChanged, GivenAnswer given) {
+    static Dialogue begin(LastAnswer first) {
+        return new Dialogue(first, Optional.empty(), false, GivenAnswer.NOTHING);
+    }
+
     Dialogue saying(LastAnswer answer) {
         return new Dialogue(answer, question, cameraChanged, given);
     }

@@ -6,7 +6,7 @@ import takeup.action.PickList;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.kit.Suggestion;
-import takeup.session.PendingLines.From;
+import takeup.message.PendingLines.From;
 import takeup.session.Session.Page;
 
 /** Enter: does what is on the prompt, or takes the highlighted choice, or shows what can be done. */

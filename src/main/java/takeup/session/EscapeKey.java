@@ -8,7 +8,8 @@ import takeup.command.Outcome;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.session.PendingLines.From;
+import takeup.message.Leaving;
+import takeup.message.PendingLines.From;
 import takeup.session.Session.Page;
 
 /** Esc: takes back the nearest thing that was begun, one at a time, and then goes back to the shoot screen. */
@@ -18,7 +19,8 @@ final class EscapeKey {
     static Transition escape(Session before) {
         boolean wasAsked = before.question().isPresent();
         Session session = before.withoutQuestion();
-        if (session.pendingLines().awaitedRoll().isPresent() || session.leaving() == Leaving.WHEN_SAVED) {
+        if (session.pendingLines().awaitedRoll().isPresent()
+                || session.pendingLines().leaving() == Leaving.WHEN_SAVED) {
             return LineFlow.giveUp(session.say(LastAnswer.Tone.QUIET, "given up"));
         }
         if (session.view().page() == Page.FIND && ShootKeys.isBareFind(session)) {

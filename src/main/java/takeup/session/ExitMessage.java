@@ -3,6 +3,7 @@ package takeup.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import takeup.message.PendingLines;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 

@@ -9,7 +9,7 @@ import takeup.message.Effect;
 import takeup.message.HeldKey;
 import takeup.message.HeldKey.Kind;
 import takeup.message.Key;
-import takeup.session.PendingLines.From;
+import takeup.message.PendingLines.From;
 import takeup.text.English;
 
 /**

@@ -5,9 +5,10 @@ import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.history.ShootState;
 import takeup.message.Effect;
+import takeup.message.Leaving;
 import takeup.message.Message;
-import takeup.session.PendingLines.Batch;
-import takeup.session.PendingLines.From;
+import takeup.message.PendingLines.Batch;
+import takeup.message.PendingLines.From;
 
 /** Lines are read one after the other, until one waits for a roll or for the end of the program. */
 final class LineFlow {

@@ -1,6 +1,7 @@
 package takeup.session;
 
 import takeup.message.Effect;
+import takeup.message.Leaving;
 
 /** Leaving the program: Ctrl-C, {@code quit} and {@code quit yes}, and waiting for the disk before that. */
 final class QuitFlow {
@@ -24,7 +25,7 @@ final class QuitFlow {
     /** {@code quit yes}: leaves once the disk has answered; asked a second time, at once. */
     static Transition leaveAnyway(Session session) {
         Session leaving = leaving(session, Leaving.ANYWAY);
-        if (session.saveQueue().isEmpty() || session.leaving() == Leaving.ANYWAY) {
+        if (session.saveQueue().isEmpty() || session.pendingLines().leaving() == Leaving.ANYWAY) {
             return quit(leaving);
         }
         return SaveFlow.write(
@@ -33,10 +34,10 @@ final class QuitFlow {
 
     /** Ctrl-C: clears the prompt; twice: leaves. */
     static Transition ctrlC(Session session) {
-        if (session.leaving() == Leaving.ANYWAY) {
+        if (session.pendingLines().leaving() == Leaving.ANYWAY) {
             return quit(session);
         }
-        if (session.leaving() == Leaving.WHEN_SAVED) {
+        if (session.pendingLines().leaving() == Leaving.WHEN_SAVED) {
             return Transition.to(session.say(
                     LastAnswer.Tone.QUIET,
                     "leaving as soon as the disk answers; quit yes leaves whatever it says, Esc stays"));
@@ -49,7 +50,7 @@ final class QuitFlow {
                     .withoutChoice()
                     .say(tone, "cleared (" + PromptKeys.recallHint(session) + "); " + how));
         }
-        return session.leaving() == Leaving.CTRL_C_ONCE
+        return session.pendingLines().leaving() == Leaving.CTRL_C_ONCE
                 ? leaveWhenSaved(once).transition()
                 : Transition.to(once.say(
                         tone, how + (session.saveQueue().isEmpty() ? "; all that was logged is on disk" : "")));
@@ -57,12 +58,15 @@ final class QuitFlow {
 
     /** Another key than Ctrl-C was pressed: the next Ctrl-C is the first again. */
     static Session forgetCtrlC(Session session) {
-        return session.leaving() == Leaving.CTRL_C_ONCE ? leaving(session, Leaving.NO) : session;
+        return session.pendingLines().leaving() == Leaving.CTRL_C_ONCE ? leaving(session, Leaving.NO) : session;
     }
 
     /** The disk has everything: now it leaves, if that was what it waited for. */
     static Transition whenSaved(Session session) {
-        return session.leaving().isUnderWay() && session.saveQueue().isEmpty() ? quit(session) : Transition.to(session);
+        return session.pendingLines().leaving().isUnderWay()
+                        && session.saveQueue().isEmpty()
+                ? quit(session)
+                : Transition.to(session);
     }
 
     static Transition quit(Session session) {

@@ -10,8 +10,8 @@ import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.message.Effect;
 import takeup.message.Message;
+import takeup.message.PendingLines.From;
 import takeup.roll.Roll;
-import takeup.session.PendingLines.From;
 
 /**
  * What a line or a key did on its way to the disk: it waits in the {@link SaveQueue}, goes out as {@link Effect.Save},

@@ -14,8 +14,8 @@ import takeup.history.ShootState;
 import takeup.kit.MeteredPair;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
-import takeup.message.GivenAnswer;
 import takeup.message.HeldKey;
+import takeup.message.PendingLines;
 import takeup.message.SaveError;
 import takeup.metering.LastAdvice;
 import takeup.planning.ShootCommand;
@@ -83,7 +83,7 @@ public record Session(
         return new Session(
                 SaveQueue.of(state),
                 PromptLine.EMPTY,
-                new Dialogue(first, Optional.empty(), false, GivenAnswer.NOTHING),
+                Dialogue.begin(first),
                 PendingLines.NONE,
                 HeldKey.NONE,
                 View.first(theme),
@@ -180,10 +180,6 @@ public record Session(
     /** What a yes would do. */
     public Optional<Outcome.NeedsConfirmation> question() {
         return dialogue.question();
-    }
-
-    Leaving leaving() {
-        return pendingLines.leaving();
     }
 
     public OffsetDateTime now() {

@@ -115,7 +115,7 @@ public final class Update implements Message.Cases<Transition> {
             return Transition.to(session);
         }
         Session failed = session.with(session.saveQueue().failed(message.why()));
-        return switch (session.leaving()) {
+        return switch (session.pendingLines().leaving()) {
             case ANYWAY -> QuitFlow.quit(failed);
             case WHEN_SAVED -> LineFlow.giveUp(failed.say(LastAnswer.Tone.REFUSAL, QuitFlow.STILL_NOT_SAVED));
             case NO, CTRL_C_ONCE -> Transition.to(failed);

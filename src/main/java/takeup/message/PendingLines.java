@@ -1,4 +1,4 @@
-package takeup.session;
+package takeup.message;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +12,9 @@ import takeup.roll.RollId;
  * @param awaitedRoll the roll that is being read in; no line is read until it is there
  * @param leaving how far leaving has come; no line is read once it is under way
  */
-record PendingLines(List<Batch> batches, Optional<RollId> awaitedRoll, Leaving leaving) {
+public record PendingLines(List<Batch> batches, Optional<RollId> awaitedRoll, Leaving leaving) {
     /** Where lines come from: only those of the prompt go back to it when they are refused. */
-    enum From {
+    public enum From {
         PROMPT,
         KEY,
         SPACE,
@@ -27,46 +27,46 @@ record PendingLines(List<Batch> batches, Optional<RollId> awaitedRoll, Leaving l
      * @param lines one or more, none of them blank
      * @param from what gave them
      */
-    record Batch(List<String> lines, From from) {
-        Batch {
+    public record Batch(List<String> lines, From from) {
+        public Batch {
             lines = List.copyOf(lines);
         }
 
-        String first() {
+        public String first() {
             return lines.get(0);
         }
     }
 
-    static final PendingLines NONE = new PendingLines(List.of(), Optional.empty(), Leaving.NO);
+    public static final PendingLines NONE = new PendingLines(List.of(), Optional.empty(), Leaving.NO);
 
-    PendingLines {
+    public PendingLines {
         batches = List.copyOf(batches);
     }
 
-    Batch first() {
+    public Batch first() {
         return batches.get(0);
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return batches.isEmpty();
     }
 
     /** Whether no line may be read now. */
-    boolean isBlocked() {
+    public boolean isBlocked() {
         return awaitedRoll.isPresent() || leaving.isUnderWay();
     }
 
-    PendingLines and(Batch batch) {
+    public PendingLines and(Batch batch) {
         List<Batch> all = new ArrayList<>(batches);
         all.add(batch);
         return new PendingLines(all, awaitedRoll, leaving);
     }
 
-    PendingLines withoutFirstBatch() {
+    public PendingLines withoutFirstBatch() {
         return new PendingLines(batches.subList(1, batches.size()), awaitedRoll, leaving);
     }
 
-    PendingLines withoutFirstLine() {
+    public PendingLines withoutFirstLine() {
         Batch first = first();
         if (first.lines().size() == 1) {
             return withoutFirstBatch();
@@ -76,16 +76,16 @@ record PendingLines(List<Batch> batches, Optional<RollId> awaitedRoll, Leaving l
         return new PendingLines(all, awaitedRoll, leaving);
     }
 
-    PendingLines awaiting(RollId roll) {
+    public PendingLines awaiting(RollId roll) {
         return new PendingLines(batches, Optional.of(roll), leaving);
     }
 
     /** The roll that was awaited is there. */
-    PendingLines arrived() {
+    public PendingLines arrived() {
         return new PendingLines(batches, Optional.empty(), leaving);
     }
 
-    PendingLines leaving(Leaving how) {
+    public PendingLines leaving(Leaving how) {
         return new PendingLines(batches, awaitedRoll, how);
     }
 }

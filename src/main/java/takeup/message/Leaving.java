@@ -1,7 +1,7 @@
-package takeup.session;
+package takeup.message;
 
 /** How far leaving the program has come. */
-enum Leaving {
+public enum Leaving {
     NO,
     /** Ctrl-C was pressed once; a second one leaves. */
     CTRL_C_ONCE,
@@ -10,7 +10,7 @@ enum Leaving {
     /** As soon as the disk answers, whatever it says. */
     ANYWAY;
 
-    boolean isUnderWay() {
+    public boolean isUnderWay() {
         return this == WHEN_SAVED || this == ANYWAY;
     }
 }
