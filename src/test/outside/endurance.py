@@ -600,7 +600,9 @@ def main():
             figure = getattr(endurance, name)()
             for screen in endurance.screens:
                 assert not MOUSE.search(screen.stream), "the mouse was switched on"
-                assert not TRACE.search(screen.stream.decode("utf-8", "replace")), "a stack trace was shown"
+                shown = screen.stream.decode("utf-8", "replace")
+                trace = TRACE.search(shown)
+                assert not trace, f"a stack trace was shown: {shown[max(0, trace.start() - 500):trace.end() + 1000]!r}"
             print(f"{name}: {figure} ({time.monotonic() - begun:.0f} s)", flush=True)
         except AssertionError as wrong:
             failed += 1
