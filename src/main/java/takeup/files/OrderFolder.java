@@ -22,8 +22,6 @@ import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.disk.ReadAhead;
-import takeup.handoff.MadeBy;
-import takeup.handoff.RollJson;
 import takeup.index.ArchiveIndex;
 import takeup.index.ListedRoll;
 import takeup.journal.Archive;
@@ -47,7 +45,7 @@ import takeup.roll.RollRecord;
  * @param isLoose whether it is the latter
  */
 public record OrderFolder(Path base, boolean isLoose) {
-    private static final String ENDING = ".json";
+    static final String ENDING = ".json";
     /** No roll's and no order's file is larger, in bytes. */
     private static final long LARGEST = 8_000_000;
 
@@ -97,14 +95,22 @@ public record OrderFolder(Path base, boolean isLoose) {
 
     /** The same, of each only what is made of it, so that not all of them are held with their frames. */
     public <T> Found<T> rolls(Predicate<String> wanted, Function<ExposedRoll, Optional<T>> made) throws IOException {
-        // The published JSON is all that an order sees of a roll, wherever it comes from; the client is in it, and
-        // goes no further than the order was told to take it.
-        return rolls(
-                wanted,
-                made,
-                it -> made.apply(ExposedRoll.of(
-                        it.id() + ENDING,
-                        RollJson.text(it, MadeBy.version(Version.number()), Set.of(RollJson.Private.CLIENT)))));
+        return rolls(wanted, made, it -> made.apply(RollToOrder.of(it)));
+    }
+
+    /** The same of all of them in the data folder, from the index where that is quicker. */
+    Found<ExposedRoll> rolls(ArchiveIndex index, Predicate<String> wanted) throws IOException {
+        List<ExposedRoll> all = new ArrayList<>();
+        List<String> problems = new ArrayList<>();
+        List<String> unread = index.forEach(RollToOrder.KIND, it -> wanted.test(it.toString()), it -> {
+            it.roll().ifPresent(all::add);
+            if (it.roll().isEmpty()) {
+                problems.add(it.problem());
+            }
+            return true;
+        });
+        unread.stream().filter(it -> !it.startsWith("reviews/")).forEach(problems::add);
+        return new Found<>(all, problems);
     }
 
     /**

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,15 +15,21 @@ import takeup.disk.IoErrorText;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderMark;
 import takeup.drafting.OrderSource;
+import takeup.index.ArchiveIndex;
 import takeup.message.Message;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.LeftInCamera;
 import takeup.order.Order;
 import takeup.order.OrderTracker;
+import takeup.report.RollSummary;
 
-/** What an order on the screen is made from, and the order itself, in the data folder. */
-public record OrderSources(Path data) {
+/**
+ * What an order on the screen is made from, and the order itself, in the data folder.
+ *
+ * @param index what is known of its rolls, so that not each of them is read
+ */
+public record OrderSources(Path data, ArchiveIndex index) {
     private OrderFolder folder() {
         return new OrderFolder(data, false);
     }
@@ -44,7 +52,7 @@ public record OrderSources(Path data) {
     private OrderSource source(List<Order> earlier) throws IOException {
         OrderTracker where = new OrderTracker(earlier);
         OrderFolder.Found<ExposedRoll> free =
-                folder().rolls(it -> where.order(it).isEmpty());
+                folder().rolls(index, it -> where.order(it).isEmpty());
         LabFiles files = LabFiles.of(data);
         List<Lab> labs = files.keys().stream()
                 .flatMap(it -> files.lab(it).lab().stream())
@@ -54,9 +62,7 @@ public record OrderSources(Path data) {
         }
         return new OrderSource(
                 free.all().stream().filter(ExposedRoll::isFinished).toList(),
-                leftInCamera(
-                        folder(),
-                        free.all().stream().filter(ExposedRoll::isLoaded).toList()),
+                leftInCamera(free.all().stream().filter(ExposedRoll::isLoaded).toList()),
                 earlier,
                 labs,
                 usualLab(files, earlier),
@@ -71,6 +77,28 @@ public record OrderSources(Path data) {
                 : Optional.of(earlier.get(earlier.size() - 1).lab().key())
                         .filter(labs.keys()::contains)
                         .orElseGet(labs::usual);
+    }
+
+    private List<LeftInCamera> leftInCamera(List<ExposedRoll> loaded) throws IOException {
+        if (loaded.isEmpty()) {
+            return List.of();
+        }
+        List<RollSummary> all = AllRolls.summaries(index).rolls();
+        Map<String, RollSummary> byNumber = new HashMap<>();
+        all.forEach(it -> byNumber.put(it.id().toString(), it));
+        return loaded.stream()
+                .map(it -> new LeftInCamera(it, loadedSince(byNumber.get(it.roll()), all)))
+                .toList();
+    }
+
+    /** The first roll that went into the same camera and back after another one. */
+    private static Optional<String> loadedSince(RollSummary roll, List<RollSummary> all) {
+        Comparator<RollSummary> inOrder =
+                Comparator.comparing(RollSummary::loadedAt).thenComparing(RollSummary::id);
+        return all.stream()
+                .filter(it -> it.place().equals(roll.place()) && inOrder.compare(it, roll) > 0)
+                .map(it -> it.id().toString())
+                .min(Comparator.naturalOrder());
     }
 
     /** Rolls that were not unloaded, and what was loaded into their cameras since; only then are other rolls read. */

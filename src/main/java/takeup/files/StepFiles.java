@@ -115,21 +115,21 @@ public final class StepFiles implements StepStore {
 
     @Override
     public Message readOrders() {
-        return new OrderSources(archive.folder()).read();
+        return new OrderSources(archive.folder(), index()).read();
     }
 
     @Override
     public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
         return disk.isEmpty()
                 ? new Message.Notice("nothing was ordered: this is read only")
-                : new OrderSources(archive.folder()).write(draft, at);
+                : new OrderSources(archive.folder(), index()).write(draft, at);
     }
 
     @Override
     public Message markOrder(OrderMark mark, OffsetDateTime at) {
         return disk.isEmpty()
                 ? new Message.Notice("nothing was marked: this is read only")
-                : new OrderSources(archive.folder()).mark(mark, at.toLocalDate());
+                : new OrderSources(archive.folder(), index()).mark(mark, at.toLocalDate());
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import takeup.journal.Archive;
+import takeup.roll.RollId;
 
 /**
  * What is listed and found in a large archive without reading every journal. The journals stay the truth: whatever size
@@ -48,6 +49,16 @@ public final class ArchiveIndex {
      */
     public <T> List<String> forEach(IndexKind<T> kind, Predicate<T> isGoingOn) throws IOException {
         return snapshot().forEach(kind, isGoingOn);
+    }
+
+    /**
+     * The same of the rolls whose numbers are wanted; others are not looked at.
+     *
+     * @param isWanted called before any is read
+     */
+    public <T> List<String> forEach(IndexKind<T> kind, Predicate<RollId> isWanted, Predicate<T> isGoingOn)
+            throws IOException {
+        return snapshot().forEach(kind, isWanted, isGoingOn);
     }
 
     /** The list of rolls in the order of loading. */

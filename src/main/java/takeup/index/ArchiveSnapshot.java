@@ -61,24 +61,29 @@ final class ArchiveSnapshot {
      * @return what could not be read
      */
     <T> List<String> forEach(IndexKind<T> kind, Predicate<T> isGoingOn) throws IOException {
+        return forEach(kind, it -> true, isGoingOn);
+    }
+
+    <T> List<String> forEach(IndexKind<T> kind, Predicate<RollId> isWanted, Predicate<T> isGoingOn) throws IOException {
         List<String> problems = new ArrayList<>();
         try {
-            ReadAhead.inOrder(slices(), slice -> isIndexed ? indexed(kind, slice) : unindexed(kind, slice), made -> {
-                problems.addAll(made.problems);
-                for (T entry : made.entries) {
-                    if (!isGoingOn.test(entry)) {
-                        return false;
-                    }
-                }
-                return true;
-            });
+            ReadAhead.inOrder(
+                    slices(isWanted), slice -> isIndexed ? indexed(kind, slice) : unindexed(kind, slice), made -> {
+                        problems.addAll(made.problems);
+                        for (T entry : made.entries) {
+                            if (!isGoingOn.test(entry)) {
+                                return false;
+                            }
+                        }
+                        return true;
+                    });
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
         return problems;
     }
 
-    private List<Slice> slices() {
+    private List<Slice> slices(Predicate<RollId> isWanted) {
         List<Slice> slices = new ArrayList<>();
         PartReading part = new PartReading("");
         Slice slice = new Slice(part, List.of());
@@ -88,7 +93,11 @@ final class ArchiveSnapshot {
             if (!isSame) {
                 part = new PartReading(name);
             }
-            if (!isSame || slice.rolls.size() == AT_A_TIME) {
+            if (!isWanted.test(roll)) {
+                part.leaveOut(roll);
+                continue;
+            }
+            if (slice.part != part || slice.rolls.size() == AT_A_TIME) {
                 slice = new Slice(part, new ArrayList<>(AT_A_TIME));
                 part.addSlice();
                 slices.add(slice);

@@ -1,7 +1,10 @@
 package takeup.index;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import takeup.roll.RollId;
@@ -14,6 +17,7 @@ final class PartReading {
     private final String name;
     private final SortedMap<RollId, String> stamps = new TreeMap<>();
     private final Map<IndexKind<?>, SortedMap<RollId, IndexPart.Entry>> anew = new HashMap<>();
+    private final Set<RollId> leftOut = new HashSet<>();
     private IndexPart.Content known;
     private int slices;
 
@@ -23,6 +27,11 @@ final class PartReading {
 
     String name() {
         return name;
+    }
+
+    /** Before any is read: a roll that is there and is not gone through, so that its entry stays as it is. */
+    void leaveOut(RollId roll) {
+        leftOut.add(roll);
     }
 
     /** Before any is read: there is one slice more of it to go through. */
@@ -57,13 +66,15 @@ final class PartReading {
         if (--slices > 0) {
             return false;
         }
+        leftOut.forEach(roll ->
+                Optional.ofNullable(known.entries().get(roll)).ifPresent(entry -> stamps.put(roll, entry.stamp())));
         int sound = file.write(name, kind, known, anew.getOrDefault(kind, new TreeMap<>()), stamps);
         anew.forEach((other, entries) -> {
             if (other != kind) {
                 file.write(name, other, file.read(name, other), entries, stamps);
             }
         });
-        boolean isWhole = sound == stamps.size();
+        boolean isWhole = sound == stamps.size() && leftOut.isEmpty();
         known = null;
         anew.clear();
         stamps.clear();

@@ -48,13 +48,23 @@ public record ExposedRoll(
     /** How many frames may come back as scans, and all frames in the order of the film. */
     record Exposures(int expected, List<ExposedFrame> frames) {
         Exposures {
-            frames = List.copyOf(frames);
+            frames = frames instanceof FrameLines ? frames : List.copyOf(frames);
         }
     }
 
     /** The roll that a file of format takeup-roll holds; the file is named in what is wrong with it. */
     public static ExposedRoll of(String file, String json) {
         return JsonRoll.read(file, json);
+    }
+
+    /** The same as text of few letters, to be kept and read again with {@link #ofKept}. */
+    public String kept() {
+        return ExposedRollText.of(this);
+    }
+
+    /** The roll that was kept as that text; an IllegalArgumentException where it is none. */
+    public static ExposedRoll ofKept(String text) {
+        return ExposedRollText.read(text);
     }
 
     /** Open, rewound, finished or withdrawn. */

@@ -308,4 +308,26 @@ class ArchiveIndexTest {
         // A word of the roll is met by all of its frames.
         assertEquals(5, found("645").size() + found("roll r1").size() - 1);
     }
+
+    @Test
+    void rollsThatAreNotWantedAreNotReadAndKeepTheirEntries() throws IOException {
+        List<String> names = new ArrayList<>();
+        index("1")
+                .forEach(
+                        ListedRoll.KIND,
+                        it -> it.number() == 2,
+                        it -> names.add(it.head().summary().id().toString()));
+        assertEquals(List.of("R0002"), names);
+        String part = Files.readString(folder.resolve("index/R-0.rolls"));
+        assertFalse(part.contains("R0001"), "it was not looked at");
+        all(index("1"));
+        copyOfFirst("R0003", 900);
+        String before = Files.readString(part());
+        List<IndexedRoll> third = new ArrayList<>();
+        index("1").forEach(IndexedRoll.KIND, it -> it.number() == 3, third::add);
+        assertEquals(1, third.size());
+        String after = Files.readString(part());
+        assertTrue(after.contains(before.substring(before.indexOf('\n') + 1)), "the others stand there as before");
+        assertTrue(after.contains("\nR0003\t"));
+    }
 }

@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.zip.CRC32C;
 
 /** The journal of one roll as that of another, as if the same film had been shot again. */
-final class CopiedJournal {
+public final class CopiedJournal {
     private CopiedJournal() {}
 
     /** @param loading the step that loaded it, which its first record has */
-    static String of(String journal, String roll, long loading) {
+    public static String of(String journal, String roll, long loading) {
         int from = journal.indexOf('\n') + 1;
         int end = journal.indexOf('\n', from);
         String loaded = journal.substring(from, journal.lastIndexOf(",\"crc\":\"", end))

@@ -45,6 +45,19 @@ class RollFilesTest {
         assertEquals("blank", roll.frames().get(1).kind());
     }
 
+    @Test
+    void whatIsKeptOfARollIsTheSameRoll() {
+        List<ExposedRoll> rolls = new ArrayList<>(List.of(ExposedRoll.of("R0007.json", sample())));
+        for (long seed = 1; seed <= 40; seed++) {
+            Days.random(seed).forEach(it -> rolls.add(it.read()));
+        }
+        for (ExposedRoll roll : rolls) {
+            assertEquals(roll, ExposedRoll.ofKept(roll.kept()));
+        }
+        String kept = rolls.get(0).kept();
+        assertThrows(IllegalArgumentException.class, () -> ExposedRoll.ofKept(kept.substring(kept.indexOf('\t') + 1)));
+    }
+
     /** Every field that the published schema requires, by its path; those of exposures are asked of the first frame. */
     static List<String> required() throws IOException, JsonText.NotJson {
         Json.Obj schema =
