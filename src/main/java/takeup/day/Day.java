@@ -156,7 +156,7 @@ public record Day(
 
     /** Where the shoot is. */
     public Optional<Coordinates> position() {
-        return shoot().flatMap(ShootInfo::position);
+        return shoot().isPresent() ? shoot().get().position() : Optional.empty();
     }
 
     /** With another state of a camera. */

@@ -111,10 +111,11 @@ public sealed interface DayEvent
     record RollClosed(RollId roll, CameraPlace place, Optional<Film> film) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return film.map(it -> day.loaded(place, it)
-                            .named(roll, it.label().name())
-                            .with(day.bag().finished(roll)))
-                    .orElse(day);
+            return film.isEmpty()
+                    ? day
+                    : day.loaded(place, film.get())
+                            .named(roll, film.get().label().name())
+                            .with(day.bag().finished(roll));
         }
 
         @Override

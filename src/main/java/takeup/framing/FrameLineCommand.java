@@ -67,14 +67,19 @@ public enum FrameLineCommand implements Command {
             return false;
         }
         String first = tokens.words().get(0);
-        String number = SIGNS.stream()
-                .filter(first::startsWith)
-                .findFirst()
-                .map(it -> first.substring(it.length()))
-                .orElse(first);
+        String number = withoutSign(first);
         boolean isPoint = number.startsWith(".") && number.length() > 1 && Tokens.isDigit(number.charAt(1));
         boolean isNumber = !number.isEmpty() && Tokens.isDigit(number.charAt(0));
         return isNumber || isPoint || (first.startsWith(".") || first.startsWith(",")) && first.length() > 1;
+    }
+
+    private static String withoutSign(String word) {
+        for (String sign : SIGNS) {
+            if (word.startsWith(sign)) {
+                return word.substring(sign.length());
+            }
+        }
+        return word;
     }
 
     @Override

@@ -22,7 +22,8 @@ final class FrameQuestion {
 
     /** The question about frames that were added to a roll; empty where there is none. */
     static Optional<String> of(int added, Roll before, Roll after) {
-        return count(added, before).or(() -> light(before, after));
+        Optional<String> count = count(added, before);
+        return count.isPresent() ? count : light(before, after);
     }
 
     private static Optional<String> count(int added, Roll before) {
@@ -46,7 +47,8 @@ final class FrameQuestion {
         double stops =
                 result.overBoxStops().getAsDouble() + after.film().development().pushStops();
         boolean isFar = Stops.above(stops, stock.overStops() + FAR) || Stops.above(-stops, stock.underStops() + FAR);
-        return isFar && before.newest().filter(it -> isAlike(it, last)).isEmpty()
+        Optional<Frame> newest = before.newest();
+        return isFar && (newest.isEmpty() || !isAlike(newest.get(), last))
                 ? Optional.of((last.further().isEmpty() ? "this frame is " : "the exposures of this frame are ")
                         + result.light().words() + ", and the film tolerates "
                         + Stops.words(stops > 0 ? stock.overStops() : stock.underStops()))

@@ -1,9 +1,7 @@
 package takeup.framing;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,11 +16,9 @@ import takeup.exposure.FrameLight;
 import takeup.exposure.Light;
 import takeup.history.ClockShiftDetector;
 import takeup.history.JournalEntry;
-import takeup.json.Json;
 import takeup.kit.Warning;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.SceneWords;
-import takeup.report.AdviceJson;
 import takeup.report.ExposuresText;
 import takeup.report.LoadCheckText;
 import takeup.report.RollText;
@@ -65,8 +61,12 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
 
     /** What they leave in hand: aperture, time, focal length and distance. */
     SettingPatch pair() {
-        SettingPatch change = setting.aperture().map(SettingPatch::aperture).orElse(SettingPatch.NOTHING);
-        return setting.time().map(SettingPatch::time).map(change::and).orElse(change);
+        SettingPatch change = setting.aperture().isPresent()
+                ? SettingPatch.aperture(setting.aperture().get())
+                : SettingPatch.NOTHING;
+        return setting.time().isPresent()
+                ? change.and(SettingPatch.time(setting.time().get()))
+                : change;
     }
 
     private boolean isExposed() {
@@ -88,7 +88,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 : FrameNumbering.title(again > 0 ? last.number() - added : roll.next(), last.number());
         return reply.event("frame")
                 .says(which + " on " + roll.id(), text(now, last) + stays(context))
-                .fields(fields(now, last))
+                .fields(new FrameFields(now, last, this))
                 .warnings(warnings(reply, now, context));
     }
 
@@ -98,7 +98,10 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         Reply reply = reply(context, List.of());
         int again = isExposed() ? Math.min(count, before.exposuresAwaited()) : 0;
         return reply.accepted()
-                .askedFirst(question.or(() -> FrameQuestion.of(count - again, before, reply.roll(before.id()))));
+                .askedFirst(
+                        question.isPresent()
+                                ? question
+                                : FrameQuestion.of(count - again, before, reply.roll(before.id())));
     }
 
     Reply reply(CommandContext context) {
@@ -108,8 +111,10 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
     private List<JournalEntry> entries(Roll roll, int again, CommandContext context) {
         List<JournalEntry> entries = new ArrayList<>();
         ClockShiftDetector shifts = context.clockShifts();
-        shifts.sinceFrameOrReading()
-                .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
+        Optional<ClockShift> sinceAny = shifts.sinceFrameOrReading();
+        if (sinceAny.isPresent()) {
+            entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(sinceAny.get())));
+        }
         Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
         Scene shown = shown(context.scene(roll));
         for (int i = 0; i < count; i++) {
@@ -147,14 +152,14 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         String what = isExposed()
                 ? FrameArguments.words(setting.aperture(), setting.time(), SettingPatch.NOTHING)
                 : kind.toString();
+        Optional<String> soFar = ExposuresText.soFar(now, last);
         String judged = ExposureResult.of(now, last).light().words();
-        String words = ExposuresText.soFar(now, last)
-                .map(it -> it + " so far")
-                .orElseGet(() -> judged.isEmpty() ? missing(last) : judged);
+        String whole = judged.isEmpty() ? missing(last) : judged;
+        String words = soFar.isPresent() ? soFar.get() + " so far" : whole;
         String error = words.isEmpty() ? "" : ", " + words;
         return (what.isEmpty() ? "" : ": " + what) + error
                 + (scene.isNothing() ? "" : ", " + scene.words())
-                + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";
+                + (note.isPresent() ? "; " + note.get() : "") + ". " + English.capitalised(RollText.left(now)) + ".";
     }
 
     /** What an earlier day left on the camera is said with the first frame of this one. */
@@ -170,32 +175,14 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 .missing(setting.time());
     }
 
-    private Json.Obj fields(Roll now, Frame last) {
-        ExposureResult result = ExposureResult.of(now, last);
-        Json.Obj json = Json.object()
-                .and("roll", now.id())
-                .and("frame", last.number())
-                .and("count", count)
-                .and("framesLeft", now.framesLeft())
-                .and("kind", kind)
-                .and("aperture", setting.aperture().map(Object::toString))
-                .and("time", setting.time().map(Object::toString))
-                .and("errorStops", AdviceJson.exact(result.errorStops()))
-                .and("overBoxStops", AdviceJson.exact(result.overBoxStops()));
-        if (!last.scene().people().isEmpty()) {
-            json.and("people", last.scene().people());
-        }
-        last.scene().place().name().ifPresent(it -> json.and("place", it));
-        return setting.flash() ? json.and("lightParts", AdviceJson.of(result.light())) : json;
-    }
-
     private List<Warning> warnings(Reply reply, Roll now, CommandContext context) {
         List<Warning> warnings = new ArrayList<>(fresh(now, context));
         if (now.framesLeft() < -LoadChecks.PAST) {
-            LoadChecks.of(reply.after()).ifPresent(it -> {
+            Optional<LoadChecks> look = LoadChecks.of(reply.after());
+            if (look.isPresent()) {
                 warnings.removeIf(one -> one.code() == Warning.Code.PAST_END);
-                warnings.add(new Warning(Warning.Code.PAST_END, LoadCheckText.question(it)));
-            });
+                warnings.add(new Warning(Warning.Code.PAST_END, LoadCheckText.question(look.get())));
+            }
         }
         return warnings;
     }
@@ -206,39 +193,51 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
     private List<Warning> fresh(Roll roll, CommandContext context) {
         List<Warning> newest =
                 newest(roll, count, context.state().kit().fewLeft(roll.film().framesNominal()));
-        boolean isSaid = newest.stream().anyMatch(it -> it.code() == Warning.Code.STALE_LIGHT)
-                && isStaleOnAnotherRoll(roll, context);
-        return newest.stream()
-                .filter(it -> it.code() != Warning.Code.STALE_LIGHT || !isSaid)
-                .toList();
+        List<Warning> fresh = new ArrayList<>();
+        for (Warning warning : newest) {
+            if (warning.code() != Warning.Code.STALE_LIGHT || !isStaleOnAnotherRoll(roll, context)) {
+                fresh.add(warning);
+            }
+        }
+        return fresh;
     }
 
     private static boolean isStaleOnAnotherRoll(Roll roll, CommandContext context) {
-        Optional<OffsetDateTime> taken = context.state().day().light().map(Light::at);
-        return context.state().rolls().values().stream()
-                .filter(it -> !it.id().equals(roll.id()))
-                .flatMap(it -> it.frames().stream())
-                .map(Frame::exposure)
-                .anyMatch(it -> it.light().map(Light::at).equals(taken)
-                        && it.at().isPresent()
-                        && FrameWarnings.isStale(it.light(), it.at().get()));
+        Optional<Light> light = context.state().day().light();
+        for (Roll other : context.state().rolls().values()) {
+            for (Frame frame : other.id().equals(roll.id()) ? List.<Frame>of() : other.frames()) {
+                if (isTakenIn(light, frame.exposure())
+                        && frame.exposure().at().isPresent()
+                        && FrameWarnings.isStale(
+                                frame.exposure().light(), frame.exposure().at().get())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean isTakenIn(Optional<Light> light, Exposure exposure) {
+        return light.isPresent()
+                && exposure.light().isPresent()
+                && exposure.light().get().at().equals(light.get().at());
     }
 
     /** The warnings of the newest frames, each code once, in the words of the last. */
     static List<Warning> newest(Roll roll, int count, int few) {
-        Map<Warning.Code, Warning> last = new LinkedHashMap<>();
-        for (List<Warning> one : FrameWarnings.newest(roll, few, count)) {
-            one.forEach(it -> last.put(it.code(), it));
+        Map<Warning.Code, Warning> last = new EnumMap<>(Warning.Code.class);
+        for (List<Warning> ofFrame : FrameWarnings.newest(roll, few, count)) {
+            for (Warning warning : ofFrame) {
+                last.put(warning.code(), warning);
+            }
         }
         // A burst may run past the frame that the warning was about: what is left then is what counts.
         int left = roll.framesLeft();
         if (left < 0) {
             last.remove(Warning.Code.FRAMES_LEFT);
-        } else if (left > 0) {
-            last.computeIfPresent(Warning.Code.FRAMES_LEFT, (code, it) -> new Warning(code, left + " left"));
+        } else if (left > 0 && last.containsKey(Warning.Code.FRAMES_LEFT)) {
+            last.put(Warning.Code.FRAMES_LEFT, new Warning(Warning.Code.FRAMES_LEFT, left + " left"));
         }
-        return last.values().stream()
-                .sorted(Comparator.comparing(Warning::code))
-                .toList();
+        return List.copyOf(last.values());
     }
 }

@@ -53,8 +53,8 @@ public record Ring(List<Aperture> marks, Optional<Scale> scale) {
 
     /** The mark of this ring with that print, also by another print of it (f/6.8 for f/6.7). */
     public Optional<Aperture> mark(double print) {
-        double known =
-                scale.flatMap(it -> it.aperture(print)).map(Aperture::fNumber).orElse(print);
+        Optional<Aperture> onScale = onScale(print);
+        double known = onScale.isPresent() ? onScale.get().fNumber() : print;
         for (Aperture mark : marks) {
             if (Math.abs(mark.fNumber() - known) < 1e-6 * known) {
                 return Optional.of(mark);
@@ -65,7 +65,12 @@ public record Ring(List<Aperture> marks, Optional<Scale> scale) {
 
     /** What a print stands for here: a mark of the ring, a mark of its scale beyond the ends, or its face value. */
     public Aperture read(double print) {
-        return mark(print).or(() -> scale.flatMap(it -> it.aperture(print))).orElseGet(() -> Aperture.literal(print));
+        Optional<Aperture> mark = mark(print);
+        return mark.isPresent() ? mark.get() : onScale(print).orElse(Aperture.literal(print));
+    }
+
+    private Optional<Aperture> onScale(double print) {
+        return scale.isPresent() ? scale.get().aperture(print) : Optional.empty();
     }
 
     /** The mark next to a number of stops. */

@@ -132,9 +132,16 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
 
     /** Whether a time is no mark of the dial but can be had on bulb, by the watch: from one second on. */
     public boolean isByTheWatch(ExposureTime time) {
-        return bulb
-                && time.exactSeconds() >= 1
-                && marks.stream().noneMatch(it -> Math.abs(it.stops() - time.stops()) < Stops.TOLERANCE);
+        return bulb && time.exactSeconds() >= 1 && !isMark(time);
+    }
+
+    private boolean isMark(ExposureTime time) {
+        for (ExposureTime mark : marks) {
+            if (Math.abs(mark.stops() - time.stops()) < Stops.TOLERANCE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The slowest time of the dial. */

@@ -31,16 +31,19 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
 
     /** Tenths stand behind a mark, of this ring or of any scale; 11.5.2 is a slip. */
     Aperture aperture(Token token) {
-        if (!(token.value() > 0 && token.value() <= 1000)
-                || token.tenths() >= 0
-                        && ring.flatMap(it -> it.mark(token.value()))
-                                .or(() -> Scale.anyMark(token.value()))
-                                .isEmpty()) {
+        boolean isMark =
+                mark(token.value()).isPresent() || Scale.anyMark(token.value()).isPresent();
+        if (!(token.value() > 0 && token.value() <= 1000) || token.tenths() >= 0 && !isMark) {
             throw new CommandRejected(token.text() + " is not an f-number: type a number such as 5.6");
         }
-        Aperture mark = ring.map(it -> it.read(token.value()))
-                .orElseGet(() -> Scale.THIRD.aperture(token.value()).orElseGet(() -> Aperture.literal(token.value())));
+        Aperture mark = ring.isPresent()
+                ? ring.get().read(token.value())
+                : Scale.THIRD.aperture(token.value()).orElse(Aperture.literal(token.value()));
         return token.tenths() > 0 ? mark.plusTenths(token.tenths()) : mark;
+    }
+
+    private Optional<Aperture> mark(double print) {
+        return ring.isPresent() ? ring.get().mark(print) : Optional.empty();
     }
 
     ExposureTime time(Token token) {
@@ -51,19 +54,22 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
         if (token.is(Token.Kind.BULB)) {
             return ExposureTime.literal(token.value());
         }
-        return shutter.map(it -> it.read(token.value()))
-                .orElseGet(() -> Scale.THIRD.time(token.value()).orElseGet(() -> ExposureTime.literal(token.value())));
+        return shutter.isPresent()
+                ? shutter.get().read(token.value())
+                : Scale.THIRD.time(token.value()).orElse(ExposureTime.literal(token.value()));
     }
 
     /** What a bare number is as an aperture: a mark of the lens. */
     private Optional<Aperture> asAperture(Token token) {
-        return ring.flatMap(it -> it.mark(token.value()))
-                .map(it -> token.tenths() > 0 ? it.plusTenths(token.tenths()) : it);
+        Optional<Aperture> mark = mark(token.value());
+        return mark.isPresent() && token.tenths() > 0 ? Optional.of(mark.get().plusTenths(token.tenths())) : mark;
     }
 
     /** What a bare number is as a time: the dial's print for one second or shorter. */
     private Optional<ExposureTime> asTime(Token token) {
-        return token.tenths() >= 0 ? Optional.empty() : shutter.flatMap(it -> it.printed(token.value()));
+        return token.tenths() >= 0 || shutter.isEmpty()
+                ? Optional.empty()
+                : shutter.get().printed(token.value());
     }
 
     /** Aperture and time from tokens with their signs and bare numbers. */
@@ -112,14 +118,16 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
     private SettingPatch two(Token first, Token second) {
         Optional<Aperture> aperture = asAperture(first);
         if (aperture.isPresent()) {
-            ExposureTime time = asTime(second)
-                    .orElseThrow(() -> asAperture(second).isPresent()
-                            ? new CommandRejected(first.text() + " and " + second.text()
-                                    + " are both apertures here; the dial has no " + second.text() + " (nearest "
-                                    + nearTimes(second.value()) + "), and 1/" + Plain.number(second.value())
-                                    + " s is typed 1/" + Plain.number(second.value()))
-                            : noMark(second, true, false));
-            return SettingPatch.aperture(aperture.get()).and(SettingPatch.time(time));
+            Optional<ExposureTime> time = asTime(second);
+            if (time.isPresent()) {
+                return SettingPatch.aperture(aperture.get()).and(SettingPatch.time(time.get()));
+            }
+            throw asAperture(second).isPresent()
+                    ? new CommandRejected(first.text() + " and " + second.text()
+                            + " are both apertures here; the dial has no " + second.text() + " (nearest "
+                            + nearTimes(second.value()) + "), and 1/" + Plain.number(second.value())
+                            + " s is typed 1/" + Plain.number(second.value()))
+                    : noMark(second, true, false);
         }
         ExposureTime time = asTime(first).orElseThrow(() -> noMark(first, false, false));
         Aperture other = asAperture(second)

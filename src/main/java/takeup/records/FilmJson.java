@@ -28,9 +28,7 @@ final class FilmJson {
     }
 
     static Json.Obj put(Json.Obj json, RollLabel label) {
-        label.name().ifPresent(it -> json.and("name", it));
-        label.batch().ifPresent(it -> json.and("batch", it));
-        return json;
+        return json.andIfKnown("name", label.name()).andIfKnown("batch", label.batch());
     }
 
     static RollLabel label(Fields fields) {
