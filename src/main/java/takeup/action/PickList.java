@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
 import takeup.kit.Kit;
 
 /**
@@ -45,7 +46,8 @@ public record PickList(List<Row> rows) {
     public static PickList guided(ShootState s) {
         boolean isDark = s.rollInHand().isPresent()
                 && s.day().light().isEmpty()
-                && s.cameraInHand().filter(it -> !it.isAutomatic()).isPresent();
+                && s.cameraInHand().isPresent()
+                && !s.cameraInHand().get().isAutomatic();
         return isDark ? skies() : of(s);
     }
 
@@ -57,17 +59,24 @@ public record PickList(List<Row> rows) {
     private static PickList cameras(Kit kit) {
         List<Row> rows = new ArrayList<>();
         for (String key : kit.keys(Kit.Sort.CAMERAS)) {
-            rows.add(kit.camera(key)
-                    .map(it -> new Row("cam " + key, it.name(), it.frameSize().toString()))
-                    .orElseGet(() -> unreadable("cam " + key)));
+            Optional<Camera> camera = kit.camera(key);
+            rows.add(
+                    camera.isPresent()
+                            ? new Row(
+                                    "cam " + key,
+                                    camera.get().name(),
+                                    camera.get().frameSize().toString())
+                            : unreadable("cam " + key));
         }
         return new PickList(rows);
     }
 
     private static PickList films(ShootState s) {
-        return new PickList(FilmList.of(s).stream()
-                .map(it -> new Row(("load " + it.typed()).strip(), it.name(), it.detail()))
-                .toList());
+        List<Row> rows = new ArrayList<>();
+        for (FilmList.Row film : FilmList.of(s)) {
+            rows.add(new Row(("load " + film.typed()).strip(), film.name(), film.detail()));
+        }
+        return new PickList(rows);
     }
 
     private static Row unreadable(String line) {

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -34,7 +35,7 @@ final class Lock implements FileSystem.Hold {
         synchronized (HELD) {
             if (Folders.isFile(FileSystem.REAL, path)) {
                 if (HELD.contains(FileSystem.REAL.key(path))) {
-                    throw taken(Long.toString(ProcessHandle.current().pid()));
+                    throw taken(ownNumber());
                 }
                 RealFileSystem.refuseForeign(path);
             }
@@ -76,12 +77,20 @@ final class Lock implements FileSystem.Hold {
                     || channel.size() > 0 && holder(channel).isEmpty()) {
                 return;
             }
-            ByteBuffer pid =
-                    ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII));
+            ByteBuffer pid = ByteBuffer.wrap((ownNumber() + "\n").getBytes(StandardCharsets.US_ASCII));
             int length = channel.write(pid, 0);
             channel.truncate(length);
         } catch (IOException e) {
             // The number is a courtesy: on a full disk the folder must still open.
+        }
+    }
+
+    /** The number of this program; Linux has it for a look, elsewhere Java makes a pool of threads ready for it. */
+    private static String ownNumber() {
+        try {
+            return Files.readSymbolicLink(Path.of("/proc/self")).toString();
+        } catch (IOException | RuntimeException elsewhere) {
+            return Long.toString(ProcessHandle.current().pid());
         }
     }
 

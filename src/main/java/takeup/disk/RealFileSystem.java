@@ -99,9 +99,10 @@ final class RealFileSystem implements FileSystem {
                         .equals(Files.getAttribute(folder, "unix:dev"))) {
             throw new IOException(path.getFileName() + " lies on another disk than its folder");
         }
+        String name = "/" + path.getFileName();
         for (String place : mountPlaces()) {
             if (folder != null
-                    && place.endsWith("/" + path.getFileName())
+                    && place.endsWith(name)
                     && place.equals(
                             folder.toRealPath().resolve(path.getFileName()).toString())) {
                 throw new IOException(path.getFileName() + " is mounted there, and lies elsewhere");

@@ -1,7 +1,8 @@
 package takeup.files;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -12,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import takeup.disk.IoErrorText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
@@ -42,7 +42,11 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
     public List<String> keys(Kit.Sort sort) {
         TreeSet<String> keys = new TreeSet<>();
         for (Path folder : List.of(own, shipped)) {
-            names(folder, sort).stream().filter(ProfileFiles::isKey).forEach(keys::add);
+            for (String name : names(folder, sort)) {
+                if (isKey(name)) {
+                    keys.add(name);
+                }
+            }
         }
         return new ArrayList<>(keys);
     }
@@ -83,24 +87,30 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
 
     /** The names of a folder's files without their ending. */
     private static List<String> names(Path folder, Kit.Sort sort) {
-        try (Stream<Path> files = Files.list(folder.resolve(folder(sort)))) {
-            return files.map(it -> it.getFileName().toString())
-                    .filter(it -> it.endsWith(ENDING))
-                    .map(it -> it.substring(0, it.length() - ENDING.length()))
-                    .toList();
-        } catch (IOException | UncheckedIOException e) {
+        List<String> names = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder.resolve(folder(sort)))) {
+            for (Path file : files) {
+                String name = file.getFileName().toString();
+                if (name.endsWith(ENDING)) {
+                    names.add(name.substring(0, name.length() - ENDING.length()));
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
             return List.of(); // no such folder: no profiles in it
         }
+        return names;
     }
 
     @Override
     public Optional<String> folder(Kit.Sort sort, String key) {
-        return List.of(own, shipped).stream()
-                .map(it -> it.resolve(folder(sort)))
-                .filter(it ->
-                        Files.exists(it.resolve(key.toLowerCase(Locale.ROOT) + ENDING), LinkOption.NOFOLLOW_LINKS))
-                .map(Path::toString)
-                .findFirst();
+        String file = key.toLowerCase(Locale.ROOT) + ENDING;
+        for (Path shelf : List.of(own, shipped)) {
+            Path folder = shelf.resolve(folder(sort));
+            if (Files.exists(folder.resolve(file), LinkOption.NOFOLLOW_LINKS)) {
+                return Optional.of(folder.toString());
+            }
+        }
+        return Optional.empty();
     }
 
     @Override

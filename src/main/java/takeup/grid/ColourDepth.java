@@ -30,16 +30,35 @@ public enum ColourDepth {
 
     /** The nearest of the 256 colours, or of the first 16. */
     public int nearest(int rgb) {
-        // The first sixteen differ from terminal to terminal, so the 256 are searched from 16 on.
-        int from = this == SIXTEEN ? 0 : 16;
-        int to = this == SIXTEEN ? 16 : 256;
-        int best = from;
-        for (int index = from; index < to; index++) {
-            if (distance(rgb(index), rgb) < distance(rgb(best), rgb)) {
-                best = index;
+        if (this == SIXTEEN) {
+            int best = 0;
+            for (int index = 1; index < 16; index++) {
+                best = nearer(best, index, rgb);
             }
+            return best;
         }
-        return best;
+        // The first sixteen differ from terminal to terminal. In the cube each of red, green and blue is nearest by
+        // itself.
+        int red = rgb >> 16;
+        int green = rgb >> 8 & 0xff;
+        int blue = rgb & 0xff;
+        int cube = 16 + 36 * level(red) + 6 * level(green) + level(blue);
+        int grey = (2 * red + 4 * green + 3 * blue) / 9;
+        int darker = 232 + Math.max(0, Math.min(22, (grey - 8) / 10));
+        return nearer(nearer(cube, darker, rgb), darker + 1, rgb);
+    }
+
+    private static int level(int part) {
+        int nearest = 0;
+        for (int i = 1; i < LEVELS.length; i++) {
+            nearest = Math.abs(LEVELS[i] - part) < Math.abs(LEVELS[nearest] - part) ? i : nearest;
+        }
+        return nearest;
+    }
+
+    /** The first of two, unless the second is really nearer. */
+    private static int nearer(int first, int second, int rgb) {
+        return distance(rgb(second), rgb) < distance(rgb(first), rgb) ? second : first;
     }
 
     private static int distance(int one, int other) {

@@ -37,7 +37,8 @@ public final class GuidePanel {
         grid.put(margin, row, title(room), TextRole.STRONG);
         int first = row + 1;
         if (count > 5) {
-            String hint = guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same");
+            String hint =
+                    guide.isPresent() ? guide.get().hint() : "Down and Enter take one; typing the line does the same";
             grid.put(margin, first, TextFit.first(room, hint, "Down chooses, Enter takes it"), TextRole.QUIET);
             first++;
         }

@@ -25,12 +25,18 @@ public final class NamePlates {
     private final ShootState state;
     private final Grid grid;
     private final Layout layout;
+    /** Columns of both names; -1 where they cannot be drawn, or have no room. */
+    private final int width;
+
+    private final Optional<WarningPlate> warning;
 
     public NamePlates(Session session, Grid grid) {
         this.session = session;
         this.state = session.shown();
         this.grid = grid;
         this.layout = Layout.of(grid);
+        this.width = width();
+        this.warning = width < 0 ? Optional.empty() : WarningPlate.of(session, layout.right() - left() - width - GAP);
     }
 
     /**
@@ -39,7 +45,6 @@ public final class NamePlates {
      * after all of it.
      */
     public int draw(int row) {
-        Optional<WarningPlate> warning = warning();
         List<StyledText> words = StatusWords.beside(session, warning);
         List<StyledText> facts = facts();
         int end = names(row);
@@ -117,15 +122,13 @@ public final class NamePlates {
 
     /** The warning that stands beside the names on a large plate; empty without one, or without room. */
     public Optional<WarningPlate> warning() {
-        int width = width();
-        return width < 0 ? Optional.empty() : WarningPlate.of(session, layout.right() - left() - width - GAP);
+        return warning;
     }
 
     private int left() {
         return Math.max(1, layout.margin());
     }
 
-    /** Columns of both names; -1 where they cannot be drawn, or have no room. */
     private int width() {
         String camera = camera();
         String film = film();
@@ -144,11 +147,9 @@ public final class NamePlates {
      * names, -1 without room.
      */
     public int names(int row) {
-        int width = width();
         if (width < 0) {
             return -1;
         }
-        Optional<WarningPlate> warning = warning();
         if (warning.isPresent()) {
             warning.get().draw(grid, layout.right() - warning.get().width(), row);
         }

@@ -1,7 +1,6 @@
 package takeup.panel;
 
 import java.util.List;
-import java.util.function.Function;
 import takeup.action.PickList;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
@@ -69,20 +68,20 @@ final class PickRows {
     /** The widest line but for overlong ones: such a one pushes its own meaning to the right, and not those of all. */
     private int widestLine(List<PickList.Row> rows) {
         int most = isTwo ? room / 4 : room / 2;
-        return rows.stream()
-                .mapToInt(it -> Width.of(it.line()))
-                .filter(it -> it <= most)
-                .max()
-                .orElse(0);
+        int widest = 0;
+        for (PickList.Row row : rows) {
+            int width = Width.of(row.line());
+            widest = width <= most ? Math.max(widest, width) : widest;
+        }
+        return widest;
     }
 
     /**
      * Where the right column begins: so that no meaning is cut if there is room for that at all, else in the middle.
      */
     private int secondColumn(List<PickList.Row> left, List<PickList.Row> right) {
-        List<Function<PickList.Row, String>> wordings = List.of(PickList.Row::text, PickList.Row::name);
-        for (Function<PickList.Row, String> rightWording : wordings) {
-            for (Function<PickList.Row, String> leftWording : wordings) {
+        for (Wording rightWording : Wording.values()) {
+            for (Wording leftWording : Wording.values()) {
                 int first = width(left, leftWording) + 1;
                 int second = width(right, rightWording);
                 if (first + second <= room) {
@@ -96,24 +95,39 @@ final class PickRows {
     /** Whether no name is cut where two stand side by side; else one column shows the rating of each film, too. */
     private boolean fitsInTwo() {
         int half = (Math.min(all.size(), 2 * most) + 1) / 2;
-        int widest = all.stream().mapToInt(it -> Width.of(it.line())).max().orElse(0);
+        int widest = 0;
+        for (PickList.Row row : all) {
+            widest = Math.max(widest, Width.of(row.line()));
+        }
         int left = width(all.subList(0, half), widest);
         int right = width(all.subList(half, all.size()), widest);
         return left + 1 + right <= room;
     }
 
     private static int width(List<PickList.Row> rows, int widest) {
-        return rows.stream()
-                .mapToInt(it -> Math.min(widest, Width.of(it.line())) + GAP + Width.of(it.name()))
-                .max()
-                .orElse(0);
+        int width = 0;
+        for (PickList.Row row : rows) {
+            width = Math.max(width, Math.min(widest, Width.of(row.line())) + GAP + Width.of(row.name()));
+        }
+        return width;
     }
 
-    private int width(List<PickList.Row> rows, Function<PickList.Row, String> wording) {
+    private int width(List<PickList.Row> rows, Wording wording) {
         int widest = widestLine(rows);
-        return rows.stream()
-                .mapToInt(it -> Math.max(widest, Width.of(it.line())) + GAP + Width.of(wording.apply(it)))
-                .max()
-                .orElse(0);
+        int width = 0;
+        for (PickList.Row row : rows) {
+            width = Math.max(width, Math.max(widest, Width.of(row.line())) + GAP + Width.of(wording.of(row)));
+        }
+        return width;
+    }
+
+    /** How a row is called beside its line, the fullest first. */
+    private enum Wording {
+        TEXT,
+        NAME;
+
+        String of(PickList.Row row) {
+            return this == TEXT ? row.text() : row.name();
+        }
     }
 }
