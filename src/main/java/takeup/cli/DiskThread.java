@@ -7,6 +7,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import takeup.files.JournalStore;
 import takeup.message.Effect;
 import takeup.message.Message;
@@ -18,7 +19,7 @@ import takeup.message.StoreEffects;
  * so that no key waits for the disk. Lists of rolls and the search go through the whole archive and have a thread
  * beside it, so that no frame waits for a list. What came of an effect goes into the queue of messages.
  */
-final class DiskThread extends Thread {
+final class DiskThread extends Thread implements Consumer<Message> {
     /** After so many milliseconds without an effect it clears up what a program that died left behind. */
     private static final long QUIET = 2000;
     /** So many milliseconds the end waits for what was asked before. */
@@ -48,6 +49,12 @@ final class DiskThread extends Thread {
         this.messages = messages;
         this.store = store;
         this.disk = disk;
+    }
+
+    /** What came of an effect. */
+    @Override
+    public void accept(Message message) {
+        messages.add(message);
     }
 
     void ask(Effect effect) {
@@ -93,7 +100,7 @@ final class DiskThread extends Thread {
     }
 
     private void list() {
-        StoreEffects listing = new StoreEffects(store, messages::add);
+        StoreEffects listing = new StoreEffects(store, this);
         while (true) {
             try {
                 run(listing, lists.take());
@@ -105,7 +112,7 @@ final class DiskThread extends Thread {
 
     @Override
     public void run() {
-        StoreEffects saving = new StoreEffects(store, messages::add);
+        StoreEffects saving = new StoreEffects(store, this);
         boolean isSwept = disk.isEmpty();
         while (true) {
             Effect effect;

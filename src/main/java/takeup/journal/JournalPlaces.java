@@ -69,10 +69,12 @@ final class JournalPlaces {
     static Optional<RollId> newest(FileSystem drive, DataLayout layout) {
         Path file = layout.lastRoll();
         try {
-            return drive.kind(file) == FileSystem.Kind.FILE && drive.size(file) <= 16
-                    ? DataLayout.roll(new String(drive.read(file), StandardCharsets.US_ASCII).strip())
-                            .filter(it -> it.letters().equals(layout.writer()))
-                    : Optional.empty();
+            if (drive.kind(file) != FileSystem.Kind.FILE || drive.size(file) > 16) {
+                return Optional.empty();
+            }
+            Optional<RollId> roll = DataLayout.roll(new String(drive.read(file), StandardCharsets.US_ASCII).strip());
+            boolean isOwn = roll.isPresent() && roll.get().letters().equals(layout.writer());
+            return isOwn ? roll : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
         }

@@ -1,9 +1,14 @@
 package takeup.terminal;
 
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.lang.ProcessBuilder.Redirect;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import takeup.grid.Size;
@@ -27,38 +32,53 @@ final class Stty {
     /** A terminal that takes no more output can hold a helper for ever; two seconds are enough for any other. */
     private static final int MOST_MILLIS = 2000;
 
+    private static final long MOST_NANOS = TimeUnit.MILLISECONDS.toNanos(MOST_MILLIS);
+
     private static final String INSTEAD = ": takeup line reads lines from anywhere.";
+
+    /** The pipe of the start script, in which a process waits for a line. */
+    private static final Path WAITING = Path.of("/dev/fd/9");
 
     private final String saved;
     private Size knownSize;
-    /** Sets the modes beside everything else, since Java takes 20 ms to start a process; empty where they are set. */
-    private final Optional<Thread> setting;
+    /** The process that sets the first modes beside everything else; 0 where they are set. */
+    private final long setter;
 
-    /**
-     * No terminal at all: nothing is set and nothing restored. A process is started all the same, once, for the classes
-     * that this loads.
-     */
+    private final long begun = System.nanoTime();
+
+    /** No terminal at all: nothing is set and nothing restored. */
     static Stty none() {
-        return new Stty("", Size.USUAL, Optional.of(beside("true")));
+        return new Stty("", Size.USUAL, 0);
     }
 
-    private Stty(String saved, Size known, Optional<Thread> setting) {
+    private Stty(String saved, Size known, long setter) {
         this.saved = saved;
         this.knownSize = known;
-        this.setting = setting;
+        this.setter = setter;
     }
 
     /**
-     * From the modes, as {@code stty -g} prints them, and the size, as the start script read them: the modes of the
-     * screen are set meanwhile. Empty for any other text.
+     * From three lines of the start script: the modes, as {@code stty -g} prints them; the size; and the number of the
+     * process that waits to set the modes of the screen, which is told to. Empty for any other text, and where nobody
+     * waits.
      */
-    static Optional<Stty> handedOver(String modesAndSize) {
-        int blank = modesAndSize.indexOf(' ');
-        if (blank < 0 || !areModes(modesAndSize.substring(0, blank))) {
+    static Optional<Stty> handedOver(String lines) {
+        String[] told = lines.split("\n");
+        if (told.length != 3 || !areModes(told[0])) {
             return Optional.empty();
         }
-        Size size = size(modesAndSize.substring(blank));
-        return Optional.of(new Stty(modesAndSize.substring(0, blank), size, Optional.of(beside(RAW))));
+        try {
+            Stty stty = new Stty(told[0], size(told[1]), Long.parseLong(told[2]));
+            if (!Files.readAttributes(WAITING, BasicFileAttributes.class).isOther()) {
+                return Optional.empty();
+            }
+            try (OutputStream waiting = new FileOutputStream(WAITING.toFile())) {
+                waiting.write('\n');
+            }
+            return Optional.of(stty);
+        } catch (NumberFormatException | IOException nobodyWaits) {
+            return Optional.empty();
+        }
     }
 
     /** Numbers and names between colons: nothing that {@code stty} would take for anything but modes. */
@@ -84,7 +104,7 @@ final class Stty {
             int status = helper.waitFor();
             int line = answer.indexOf('\n');
             if (status == 0 && line > 0) {
-                return new Stty(answer.substring(0, line), size(answer.substring(line + 1)), Optional.empty());
+                return new Stty(answer.substring(0, line), size(answer.substring(line + 1)), 0);
             }
             throw new NoTerminal(switch (status) {
                         case 3 -> "The screen needs a terminal, and the input is not one";
@@ -127,28 +147,22 @@ final class Stty {
 
     /** Puts the modes back as they were found. */
     void restore() {
-        if (setting.isPresent()) {
-            try {
-                setting.get().join(MOST_MILLIS);
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
+        try {
+            // Whoever begins and ends within milliseconds: the modes of the screen must not come last.
+            while (setter > 0 && System.nanoTime() - begun < MOST_NANOS && isThere(setter)) {
+                Thread.sleep(5);
             }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
         }
-        if (!saved.isEmpty()) {
-            run("stty", saved);
-        }
+        // Without a terminal a process is started all the same, for the classes that this loads.
+        run(saved.isEmpty() ? new String[] {"true"} : new String[] {"stty", saved});
     }
 
-    private static Thread beside(String command) {
-        Thread thread = new Thread("modes") {
-            @Override
-            public void run() {
-                Stty.run(command.split(" "));
-            }
-        };
-        thread.setDaemon(true);
-        thread.start();
-        return thread;
+    /** One that has ended and is not looked after by anybody has a number still, and runs no program. */
+    private static boolean isThere(long process) {
+        Optional<ProcessHandle> handle = ProcessHandle.of(process);
+        return handle.isPresent() && handle.get().info().command().isPresent();
     }
 
     private static void run(String... command) {

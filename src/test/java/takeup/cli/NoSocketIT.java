@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
@@ -114,6 +115,9 @@ class NoSocketIT {
         return all;
     }
 
+    private static final String UNFINISHED = " <unfinished ...>";
+    private static final String RESUMED = " resumed>";
+
     private static String takeup() {
         return Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath() + "/bin/takeup";
     }
@@ -140,8 +144,19 @@ class NoSocketIT {
                 lines.stream().anyMatch(it -> it.contains("execve(") && it.contains("java")),
                 "the record begins with the start of the program: " + lines);
         List<String> calls = new ArrayList<>();
+        Map<String, String> unfinished = new HashMap<>();
         for (String line : lines) {
+            String process = line.substring(0, line.indexOf(' '));
             String call = line.substring(line.indexOf(' ') + 1).strip();
+            // A call that another process came between is told in two lines.
+            if (call.endsWith(UNFINISHED)) {
+                unfinished.put(process, call.substring(0, call.length() - UNFINISHED.length()));
+                continue;
+            }
+            if (call.startsWith("<... ") && unfinished.containsKey(process)) {
+                call = unfinished.remove(process) + call.substring(call.indexOf(RESUMED) + RESUMED.length());
+                call = call.replaceAll(" +", " ").replace(" )", ")");
+            }
             int end = call.lastIndexOf(") = ");
             if (!call.startsWith("execve(")
                     && !call.startsWith("<... execve")

@@ -85,7 +85,8 @@ class TerminalEnvironmentTest {
     @Test
     void whatIsNoModesIsAskedOfTheTerminalItself() {
         assertEquals(Optional.empty(), Stty.handedOver(""));
-        assertEquals(Optional.empty(), Stty.handedOver("sane 24 80"));
-        assertEquals(Optional.empty(), Stty.handedOver("4500:5"));
+        assertEquals(Optional.empty(), Stty.handedOver("sane\n24 80\n17"));
+        assertEquals(Optional.empty(), Stty.handedOver("4500:5\n24 80"));
+        assertEquals(Optional.empty(), Stty.handedOver("4500:5\n24 80\nnobody"));
     }
 }
