@@ -11,6 +11,11 @@ import takeup.roll.RollId;
 
 /** What a line comes to, before anything is written. */
 public sealed interface Outcome {
+    /** Whether something is written down for it, at once or after a yes. */
+    default boolean isWriting() {
+        return false;
+    }
+
     /**
      * It cannot be followed; nothing is logged, and the line stays on the prompt.
      *
@@ -41,6 +46,11 @@ public sealed interface Outcome {
                 case "no", "n" -> Optional.of(ifNo.orElseGet(() -> unchanged(now)));
                 default -> Optional.empty();
             };
+        }
+
+        @Override
+        public boolean isWriting() {
+            return ifYes.isWriting();
         }
 
         private static Accepted unchanged(ShootState now) {
@@ -83,6 +93,11 @@ public sealed interface Outcome {
         /** The same, and then asks something. */
         public Accepted thenAsking(Optional<NeedsConfirmation> question) {
             return new Accepted(entries, after, answer, screenAction, export, question);
+        }
+
+        @Override
+        public boolean isWriting() {
+            return !entries.isEmpty();
         }
 
         /** Whether it leaves the program. */

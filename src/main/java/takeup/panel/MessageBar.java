@@ -115,9 +115,9 @@ public final class MessageBar {
             return StyledText.strong(session.question().get().question());
         }
         if (lines.isEmpty() && session.view().menu().isPresent()) {
-            return isRead(session)
-                    ? session.echo().map(MessageBar::onEnter).orElseGet(() -> StyledText.quiet(""))
-                    : lastAnswer(session);
+            Optional<Outcome> echo = isRead(session) ? session.echo() : Optional.empty();
+            StyledText still = isRead(session) ? StyledText.quiet("") : lastAnswer(session);
+            return echo.isPresent() ? onEnter(echo.get()) : still;
         }
         if (lines.isEmpty() || tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.CHOICES) {
             return lastAnswer(session);
@@ -130,7 +130,8 @@ public final class MessageBar {
         if (lines.size() > 1) {
             return StyledText.strong(lines.size() + " lines: Enter runs them one after another, Esc drops them");
         }
-        return session.echo().map(MessageBar::onEnter).orElseGet(() -> lastAnswer(session));
+        Optional<Outcome> echo = session.echo();
+        return echo.isPresent() ? onEnter(echo.get()) : lastAnswer(session);
     }
 
     /** Whether a key was pressed since the last answer, such as why the key before it cannot act. */

@@ -268,30 +268,29 @@ public record Session(
             return view.menu().filter(Menu::isLast).map(it -> outcome(it.preview()));
         }
         List<String> lines = prompt.lines();
-        return lines.size() == 1
-                ? Optional.of(outcome(lines.get(0)))
-                        .filter(it -> view.page() != Page.HELP || !(it instanceof Outcome.Rejected))
-                : Optional.empty();
+        if (lines.size() != 1) {
+            return Optional.empty();
+        }
+        Outcome outcome = outcome(lines.get(0));
+        return view.page() == Page.HELP && outcome instanceof Outcome.Rejected
+                ? Optional.empty()
+                : Optional.of(outcome);
     }
 
-    /**
-     * What a line comes to now: yes or no answers the question that stands, and nothing is written where that cannot
-     * be.
-     */
+    /** What a line comes to now: yes or no answers a question that stands; nothing is written where that cannot be. */
     public Outcome outcome(String line) {
-        Outcome outcome = question()
-                .flatMap(it -> it.answer(line, afterPending()))
-                .map(it -> (Outcome) it)
-                .orElseGet(() -> Dispatcher.read(afterPending(), line, now(), clock.drift(), settings.letters()));
-        return settings.readOnly().isPresent() && writes(outcome)
+        Outcome outcome = read(line);
+        return settings.readOnly().isPresent() && outcome.isWriting()
                 ? new Outcome.Rejected("read only: " + settings.readOnly().get())
                 : outcome;
     }
 
-    private static boolean writes(Outcome outcome) {
-        return outcome instanceof Outcome.NeedsConfirmation asked
-                ? !asked.ifYes().entries().isEmpty()
-                : outcome instanceof Outcome.Accepted accepted
-                        && !accepted.entries().isEmpty();
+    private Outcome read(String line) {
+        Optional<Outcome.Accepted> answer =
+                question().isPresent() ? question().get().answer(line, afterPending()) : Optional.empty();
+        if (answer.isPresent()) {
+            return answer.get();
+        }
+        return Dispatcher.read(afterPending(), line, now(), clock.drift(), settings.letters());
     }
 }
