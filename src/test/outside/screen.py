@@ -135,6 +135,8 @@ class Screen:
         values = [int(it or 0) for it in numbers.split(";")]
         if letter == "H":
             self.row, self.column = max(values[0], 1) - 1, max((values + [1])[1], 1) - 1
+        elif letter == "C":
+            self.column += max(values[0], 1)
         elif letter == "J" or mark and letter in "hl" and 1049 in values:
             self.cells = [[" "] * self.columns for _ in range(self.rows)]
         elif letter == "K":
