@@ -56,7 +56,8 @@ public enum CharacterSet {
             }
             boolean owing = at > column;
             if (!cell.isSecondHalf() && !(owing && cell.isBlank() && before == ' ')) {
-                String text = spell(cell.text(), Character.isDigit(before));
+                // A whole block stays: it is painted with the ground and needs no character, so figures are solid.
+                String text = cell.text().equals("█") ? "█" : spell(cell.text(), Character.isDigit(before));
                 at = spelt.put(at, row, text, cell.role());
                 before = text.charAt(text.length() - 1);
             }

@@ -11,10 +11,6 @@ import takeup.text.Width;
 final class AlarmBar {
     private AlarmBar() {}
 
-    private static boolean isNotSaved(Session session) {
-        return session.saveError().isPresent() && !session.waiting().isEmpty();
-    }
-
     /** What is not saved, why, and what to do. */
     private static void drawNotSaved(Grid grid, Session session, int row) {
         SaveError error = session.saveError().orElseThrow();
@@ -60,7 +56,7 @@ final class AlarmBar {
 
     /** How many rows it takes: two for what is not saved where one is too narrow for the reason. */
     static int rows(Grid grid, Session session) {
-        if (isNotSaved(session)) {
+        if (WarningPlate.isNotSaved(session)) {
             return grid.columns() < 72 ? 2 : 1;
         }
         return session.settings().readOnly().isPresent() || !session.waiting().isEmpty() ? 1 : 0;
@@ -70,9 +66,9 @@ final class AlarmBar {
     static void draw(Grid grid, Session session, int row) {
         int margin = Layout.of(grid).margin();
         int room = Layout.of(grid).right() - 1;
-        if (isNotSaved(session) && rows(grid, session) == 2) {
+        if (WarningPlate.isNotSaved(session) && rows(grid, session) == 2) {
             drawNotSavedInTwo(grid, session, row);
-        } else if (isNotSaved(session)) {
+        } else if (WarningPlate.isNotSaved(session)) {
             drawNotSaved(grid, session, row);
         } else if (session.settings().readOnly().isPresent()) {
             grid.fill(row, TextRole.NORMAL);

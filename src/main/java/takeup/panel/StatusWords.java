@@ -28,7 +28,7 @@ public final class StatusWords {
         ShootState state = session.shown();
         List<StyledText> words = new ArrayList<>();
         for (Warning.Code code : StandingWarnings.of(state, session.now())) {
-            if (large.isEmpty() || large.get().code() != code) {
+            if (large.isEmpty() || !large.get().code().equals(Optional.of(code))) {
                 words.add(TextFit.plate(code.standing()));
             }
         }

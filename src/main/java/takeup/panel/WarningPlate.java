@@ -15,18 +15,26 @@ import takeup.session.Session;
 import takeup.text.Width;
 
 /**
- * The most urgent of the standing warnings on a plate four rows high, so that it is read from where the camera is. The
- * others are words on plates of one row, as {@link StatusWords} has them.
+ * The most urgent of the standing warnings on a plate four rows high, so that it is read from where the camera is: that
+ * something is not saved comes before all. The others are words on plates of one row, as {@link StatusWords} has them.
  *
- * @param code which one it is
+ * @param code which one it is; empty for what is not saved
  * @param text in large letters
  */
-public record WarningPlate(Warning.Code code, String text) {
+public record WarningPlate(Optional<Warning.Code> code, String text) {
+    private static final String NOT_SAVED = "NOT SAVED";
+
     /** How many rows it is high. */
     public static final int ROWS = 4;
 
     /** The most urgent one in words that fit into so many columns; those that large figures show anyway come last. */
     public static Optional<WarningPlate> of(Session session, int columns) {
+        if (isNotSaved(session)) {
+            WarningPlate whole = new WarningPlate(Optional.empty(), NOT_SAVED);
+            WarningPlate brief = new WarningPlate(Optional.empty(), "UNSAVED");
+            WarningPlate fits = whole.width() <= columns ? whole : brief;
+            return fits.width() <= columns ? Optional.of(fits) : Optional.empty();
+        }
         ShootState state = session.shown();
         List<Warning.Code> standing = StandingWarnings.of(state, session.now());
         List<Warning.Code> codes = new ArrayList<>();
@@ -40,13 +48,18 @@ public record WarningPlate(Warning.Code code, String text) {
         }
         for (Warning.Code code : codes) {
             for (String words : wordings(code, session)) {
-                WarningPlate plate = new WarningPlate(code, words);
+                WarningPlate plate = new WarningPlate(Optional.of(code), words);
                 if (plate.width() <= columns) {
                     return Optional.of(plate);
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether something was refused by the disk and waits. */
+    public static boolean isNotSaved(Session session) {
+        return session.saveError().isPresent() && !session.waiting().isEmpty();
     }
 
     /** The end of the roll is a plate in place of the counter, few frames left are one around their number. */
@@ -88,10 +101,12 @@ public record WarningPlate(Warning.Code code, String text) {
 
     /** Draws it, with the plain word in its lower rim: that is what a search, or a reader of the screen, finds. */
     public void draw(Grid grid, int column, int row) {
+        TextRole role = code.isPresent() ? TextRole.CAUTION : TextRole.ALARM;
         for (int y = 0; y < ROWS; y++) {
-            grid.fill(column, row + y, width(), TextRole.CAUTION);
+            grid.fill(column, row + y, width(), role);
         }
-        BigText.drawBelowRim(grid, column + 1, row, text, TextRole.CAUTION);
-        grid.put(column + 1, row + ROWS - 1, Width.cut(code.standing(), width() - 2), TextRole.CAUTION);
+        BigText.drawBelowRim(grid, column + 1, row, text, role);
+        String word = code.isPresent() ? code.get().standing() : NOT_SAVED;
+        grid.put(column + 1, row + ROWS - 1, Width.cut(word, width() - 2), role);
     }
 }

@@ -26,6 +26,7 @@ import takeup.panel.NewestFrames;
 import takeup.panel.StatusWords;
 import takeup.panel.SuggestionList;
 import takeup.panel.TopBar;
+import takeup.panel.WarningPlate;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -61,6 +62,7 @@ final class FullShootView {
         return state == other.state
                 && session.view().chosen() == other.session.view().chosen()
                 && end == other.end
+                && WarningPlate.isNotSaved(session) == WarningPlate.isNotSaved(other.session)
                 && layout.columns() == other.layout.columns()
                 && layout.rows() == other.layout.rows()
                 && Duration.between(other.session.now(), session.now()).abs().compareTo(tick) < 0;

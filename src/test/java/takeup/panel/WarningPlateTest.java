@@ -31,6 +31,24 @@ class WarningPlateTest {
                 Optional.ofNullable(text), WarningPlate.of(day.shoot(), columns).map(WarningPlate::text));
     }
 
+    @ParameterizedTest(name = "at {0}x{1}")
+    @CsvSource({"80,24", "120,40"})
+    void whatIsNotSavedComesBeforeAllAndIsAnAlarm(int columns, int rows) {
+        Playing day =
+                Playing.medium("m 5.6 125", "4 125 x15").disk(Playing.Disk.FULL).space();
+        Grid grid = Screen.render(day.shoot(), columns, rows);
+        int row = 0;
+        while (!grid.text().lines().toList().get(row).matches(".*(NOT SAVED|UNSAVED).*")) {
+            row++;
+        }
+        int column = grid.text().lines().toList().get(row).indexOf("NOT SAVED");
+        assertTrue(row < 10, "beside the names, not only in the row above the prompt");
+        for (int y = row - WarningPlate.ROWS + 1; y <= row; y++) {
+            assertEquals(TextRole.ALARM, grid.cell(column, y).role(), "row " + y);
+        }
+        assertTrue(grid.text().contains("FEW LEFT"), "the others are words");
+    }
+
     @Test
     void itsPlainWordStandsInItsRim() {
         Grid grid = Screen.render(Playing.medium().shoot(), 80, 24);

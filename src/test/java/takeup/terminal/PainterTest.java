@@ -189,7 +189,7 @@ class PainterTest {
     @Test
     void inAsciiEveryByteIsAscii() throws IOException {
         painter = new Painter(out, ColourDepth.NONE, CharacterSet.ASCII, Theme.MONO);
-        painter.show(grid("─ ½ é"));
+        painter.show(grid("─ ½ é█"));
         assertTrue(written().chars().allMatch(it -> it < 0x7f), written());
     }
 
