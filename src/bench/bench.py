@@ -5,9 +5,10 @@ with its spread beside what it aims at, and whether that was met.
     python3 src/bench/bench.py [target/takeup] [--runs N] [--only WORD] [--against JAR]
 
 Every figure is a ratio to something measured in the same run, turn by turn: an empty Java main on the same pseudo-terminal,
-a bare append and fdatasync of the same bytes, the same program with less to do. With --against an older build, its jar or
-the folder of its package, takes turns with this one, so that what became slower shows before it is released. Needs Python
-3.9, a JDK, and for the row "while the disk is slow" strace; what is missing leaves its row out with a line that says so.
+a bare append and fdatasync of the same bytes, the same program with less to do. With --against an older build, its jar
+alone or in its package, or the folder of the package, takes turns with this one, so that what became slower shows before it
+is released. Needs Python 3.9, a JDK, and for the row "while the disk is slow" strace; what is missing leaves its row out
+with a line that says so.
 """
 import argparse
 import datetime
@@ -28,6 +29,7 @@ import sys
 import tempfile
 import termios
 import time
+import zipfile
 
 FOOTER = b" help"
 FLAGS = ["-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"]
@@ -443,7 +445,7 @@ class Bench:
         java = self.javas[min(self.javas)][0]
         environment = {"JAVA_HOME": os.path.dirname(os.path.dirname(java))}
         if older.endswith(".jar"):
-            builds = [[java, "-jar", os.path.join(self.home, "takeup.jar")], [java, "-jar", os.path.abspath(older)]]
+            builds = [self.as_jar(java, os.path.join(self.home, "takeup.jar")), self.as_jar(java, os.path.abspath(older))]
         else:
             builds = [[os.path.join(self.home, "bin", "takeup")], [os.path.join(os.path.abspath(older), "bin", "takeup")]]
             for build in builds:
@@ -499,6 +501,21 @@ class Bench:
                 for i, build in enumerate(builds):
                     taken[i].append(self.whole([*build, "--data", folders[i], *command]))
             self.compare(f"1,000 rolls: {' '.join(command)}, again", taken[0][1:], taken[1][1:], 1.05)
+
+    def as_jar(self, java, jar):
+        """How a jar is started; one without the libraries and profiles of its package beside it has those of this build."""
+        beside = os.path.dirname(jar)
+        if os.path.isdir(os.path.join(beside, "lib")) and os.path.isdir(os.path.join(beside, "profiles")):
+            return [java, "-jar", jar]
+        with zipfile.ZipFile(jar) as content:
+            manifest = content.read("META-INF/MANIFEST.MF").decode().replace("\r\n", "\n").replace("\n ", "")
+        main = next(line.split(":", 1)[1].strip() for line in manifest.split("\n") if line.startswith("Main-Class:"))
+        home = tempfile.mkdtemp(dir=self.scratch)
+        shutil.copy(jar, os.path.join(home, "takeup.jar"))
+        for part in ("lib", "profiles"):
+            shutil.copytree(os.path.join(self.home, part), os.path.join(home, part))
+        classes = os.pathsep.join([os.path.join(home, "takeup.jar"), os.path.join(home, "lib", "*")])
+        return [java, f"-Dtakeup.home={home}", "-cp", classes, main]
 
     def compare(self, what, ours, theirs, most):
         base = statistics.median(theirs)
