@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import takeup.console.Clock;
@@ -98,6 +99,11 @@ public final class Subcommands {
         }
     }
 
+    /** All commands with their options, for who describes them. */
+    static CommandLine all(Console console) {
+        return new Subcommands(console).buildAll();
+    }
+
     private CommandLine buildAll() {
         return build(PartOfDay.commands().values());
     }
@@ -111,6 +117,8 @@ public final class Subcommands {
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, GroupedHelp::commands);
         UNUSED.forEach((path, options) -> withoutUnused(line, List.of(path.split(" ")), options));
         line.setUnmatchedOptionsAllowedAsOptionParameters(false);
+        // What picocli colours on a terminal is shown there as escapes.
+        line.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
         line.setOut(new PrintWriter(help));
         line.setParameterExceptionHandler((problem, args) -> {
             console.error(UsageErrors.words(problem));

@@ -97,7 +97,15 @@ class ClassArchiveIT {
                 "completion --words meters",
                 "completion --words labs",
                 "completion --words rolls --data day",
-                "completion --words orders --data day");
+                "completion --words orders --data day",
+                "--help",
+                "-h",
+                "help",
+                "help order new",
+                "help help",
+                "help --help",
+                "rolls --help",
+                "stock new -h");
         for (String words : asked) {
             List<String> java = new ArrayList<>(List.of(
                     Path.of(System.getProperty("java.home"), "bin", "java").toString(),
