@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -121,10 +120,19 @@ public record Bag(Map<FilmLot, Integer> lots, Map<RollId, FilmLot> loaded, boole
                 all.add(Map.entry(lot.getKey(), lot.getValue()));
             }
         }
-        all.sort(Comparator.comparing(
-                        (Map.Entry<FilmLot, Integer> it) -> it.getKey().stock())
-                .thenComparing(it -> it.getKey().size())
-                .thenComparing(it -> month(it.getKey())));
+        if (all.size() > 1) {
+            all.sort((a, b) -> inOrder(a.getKey(), b.getKey()));
+        }
         return all;
+    }
+
+    /** By stock and size, and then by the month of expiry. */
+    private static int inOrder(FilmLot one, FilmLot other) {
+        if (!one.stock().equals(other.stock())) {
+            return one.stock().compareTo(other.stock());
+        }
+        return one.size() == other.size()
+                ? month(one).compareTo(month(other))
+                : one.size().compareTo(other.size());
     }
 }

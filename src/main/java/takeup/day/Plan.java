@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,14 +26,18 @@ public record Plan(List<KeyMoment> moments, int last) {
 
     private static List<KeyMoment> inOrder(List<KeyMoment> moments) {
         List<KeyMoment> all = new ArrayList<>(moments);
-        all.sort(Comparator.comparing((KeyMoment it) -> it.at()).thenComparing(KeyMoment::number));
+        all.sort((a, b) -> a.at().equals(b.at()) ? Integer.compare(a.number(), b.number()) : a.at().compareTo(b.at()));
         return List.copyOf(all);
     }
 
     /** With a moment; it takes the place of one with the same number. */
     public Plan with(KeyMoment moment) {
-        List<KeyMoment> all = new ArrayList<>(moments);
-        all.removeIf(it -> it.number() == moment.number());
+        List<KeyMoment> all = new ArrayList<>();
+        for (KeyMoment other : moments) {
+            if (other.number() != moment.number()) {
+                all.add(other);
+            }
+        }
         all.add(moment);
         return new Plan(all, Math.max(last, moment.number()));
     }
@@ -59,7 +62,7 @@ public record Plan(List<KeyMoment> moments, int last) {
             if (moment.at().isAfter(now)) {
                 boolean isToday =
                         moment.at().isBefore(now.toLocalDate().plusDays(1).atTime(12, 0));
-                return on.isPresent() ? on : Optional.of(moment).filter(it -> isToday);
+                return on.isPresent() || !isToday ? on : Optional.of(moment);
             }
             on = moment.at().plus(KeyMoment.LASTS).isAfter(now) ? Optional.of(moment) : on;
         }
@@ -68,15 +71,24 @@ public record Plan(List<KeyMoment> moments, int last) {
 
     /** The moments that are still to come, or on, up to noon of the day after a date. */
     public List<KeyMoment> ahead(LocalDateTime now, LocalDate date) {
-        return moments.stream()
-                .filter(it -> it.at().plus(KeyMoment.LASTS).isAfter(now)
-                        && it.at().isBefore(date.plusDays(1).atTime(12, 0)))
-                .toList();
+        List<KeyMoment> ahead = new ArrayList<>();
+        for (KeyMoment moment : moments) {
+            if (moment.at().plus(KeyMoment.LASTS).isAfter(now)
+                    && moment.at().isBefore(date.plusDays(1).atTime(12, 0))) {
+                ahead.add(moment);
+            }
+        }
+        return ahead;
     }
 
     /** What of it is still of use on a new day. */
     Plan carried(LocalDateTime now) {
-        return new Plan(
-                moments.stream().filter(it -> it.at().plus(KEPT).isAfter(now)).toList(), last);
+        List<KeyMoment> kept = new ArrayList<>();
+        for (KeyMoment moment : moments) {
+            if (moment.at().plus(KEPT).isAfter(now)) {
+                kept.add(moment);
+            }
+        }
+        return new Plan(kept, last);
     }
 }
