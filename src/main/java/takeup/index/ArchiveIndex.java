@@ -2,6 +2,7 @@ package takeup.index;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import takeup.journal.Archive;
@@ -19,6 +20,7 @@ public final class ArchiveIndex {
     private final Archive archive;
     private final IndexFile file;
     private final int worth;
+    private final Optional<IndexKind<?>> further;
 
     /**
      * The index of an archive; nothing is read yet.
@@ -31,14 +33,28 @@ public final class ArchiveIndex {
     }
 
     ArchiveIndex(Archive archive, String version, Consumer<String> told, int worth) {
+        this(archive, sayingOneByOne(archive, version, told), worth, Optional.empty());
+    }
+
+    private ArchiveIndex(Archive archive, IndexFile file, int worth, Optional<IndexKind<?>> further) {
         this.archive = archive;
+        this.file = file;
+        this.worth = worth;
+        this.further = further;
+    }
+
+    /** The same, which makes entries of a further kind of each journal that is read, so that it is read but once. */
+    public ArchiveIndex alsoMaking(IndexKind<?> kind) {
+        return new ArchiveIndex(archive, file, worth, Optional.of(kind));
+    }
+
+    private static IndexFile sayingOneByOne(Archive archive, String version, Consumer<String> told) {
         // One sentence at a time, whichever thread it comes from.
-        this.file = new IndexFile(archive.indexFiles(), version, sentence -> {
+        return new IndexFile(archive.indexFiles(), version, sentence -> {
             synchronized (told) {
                 told.accept(sentence);
             }
         });
-        this.worth = worth;
     }
 
     /**
@@ -67,6 +83,6 @@ public final class ArchiveIndex {
     }
 
     private ArchiveSnapshot snapshot() throws IOException {
-        return new ArchiveSnapshot(archive, file, worth);
+        return new ArchiveSnapshot(archive, file, worth, further);
     }
 }

@@ -32,12 +32,15 @@ final class ArchiveSnapshot {
 
     private final Archive archive;
     private final IndexFile file;
+    private final List<IndexKind<?>> madeTogether;
     private final RollStamps stamps;
     private final boolean isIndexed;
     private final Set<String> found = ConcurrentHashMap.newKeySet();
     private final AtomicInteger read = new AtomicInteger();
 
-    ArchiveSnapshot(Archive archive, IndexFile file, int worth) throws IOException {
+    ArchiveSnapshot(Archive archive, IndexFile file, int worth, Optional<IndexKind<?>> further) throws IOException {
+        this.madeTogether = new ArrayList<>(MADE_TOGETHER);
+        further.ifPresent(madeTogether::add);
         this.archive = archive;
         this.file = file;
         this.stamps = archive.stamps();
@@ -155,11 +158,11 @@ final class ArchiveSnapshot {
     }
 
     /** The other kinds that are made of a journal which is read for one. */
-    private static List<IndexKind<?>> madeBeside(IndexKind<?> kind) {
-        List<IndexKind<?>> others = MADE_TOGETHER.stream()
+    private List<IndexKind<?>> madeBeside(IndexKind<?> kind) {
+        List<IndexKind<?>> others = madeTogether.stream()
                 .filter(it -> !it.name().equals(kind.name()))
                 .toList();
-        return others.size() < MADE_TOGETHER.size() ? others : List.of();
+        return others.size() < madeTogether.size() ? others : List.of();
     }
 
     private String stamp(RollId id) {

@@ -76,7 +76,7 @@ record ArchivedRolls(GlobalOptions global, RollNumbers ids) {
      */
     <T> boolean forEach(IndexKind<T> kind, Consumer<T> taken) throws IOException {
         Console console = global.console();
-        List<String> problems = new ArrayList<>(global.index().forEach(kind, it -> {
+        List<String> problems = new ArrayList<>(global.index().alsoMaking(kind).forEach(kind, it -> {
             taken.accept(it);
             return !console.failed();
         }));

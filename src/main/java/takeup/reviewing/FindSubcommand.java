@@ -10,7 +10,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.files.Version;
+import takeup.index.ArchiveIndex;
 import takeup.index.FoundInRoll;
+import takeup.journal.Archive;
 import takeup.json.JsonText;
 import takeup.options.GlobalOptions;
 import takeup.search.FindQuery;
@@ -65,7 +68,9 @@ public final class FindSubcommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         AtomicLong rolls = new AtomicLong();
         AtomicLong frames = new AtomicLong();
-        List<String> problems = global.index().forEach(FoundInRoll.by(query), roll -> {
+        Archive archive = global.archive();
+        ArchiveIndex index = global.index().alsoMaking(new FrameLinesKind(() -> Version.madeBy(archive)));
+        List<String> problems = index.forEach(FoundInRoll.by(query), roll -> {
             for (FrameRow row : roll.frames()) {
                 lines.append(json ? JsonText.line(FoundFrame.json(row)) : FoundFrame.line(row))
                         .append('\n');

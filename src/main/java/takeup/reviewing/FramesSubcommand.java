@@ -55,7 +55,7 @@ public final class FramesSubcommand implements Callable<Integer> {
             return partition(rolls, madeBy);
         }
         boolean isWhole = json
-                ? rolls.forEach(new FrameLinesKind(madeBy), console::raw)
+                ? rolls.forEach(new FrameLinesKind(() -> madeBy), console::raw)
                 : rolls.forEach((roll, review) -> RollPlainText.of(roll) + "\n", console::lines);
         return isWhole ? 0 : 1;
     }

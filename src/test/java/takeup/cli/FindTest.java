@@ -2,11 +2,17 @@ package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.index.CopiedJournal;
 import takeup.json.Json;
 import takeup.json.JsonText;
 
@@ -69,5 +75,28 @@ class FindTest {
         assertEquals("No frame meets all of: judged thin.", lines.last("find judged thin"));
         assertEquals("Not done: say what to look for, such as bw400 f2.8 lens 28.", lines.last("find"));
         assertEquals(2, TypedLines.number(lines.lastJson("find f2.8"), "framesFound"));
+    }
+
+    /** A journal that find reads is read for frames --json too: the lines come from the index, without the journals. */
+    @Test
+    void whatFindReadsFramesNeedsNotReadAgain() throws IOException {
+        Path finished = folder.resolve("rolls/finished");
+        String journal = Files.readString(finished.resolve("R0001.journal"));
+        for (int roll = 3; roll <= 210; roll++) {
+            String name = String.format(Locale.ROOT, "R%04d", roll);
+            Files.writeString(finished.resolve(name + ".journal"), CopiedJournal.of(journal, name, 100 + roll));
+        }
+        String frames = TypedRolls.run(folder, "frames", "--json");
+        try (Stream<Path> index = Files.list(folder.resolve("index"))) {
+            for (Path part : index.toList()) {
+                Files.delete(part);
+            }
+        }
+        TypedRolls.run(folder, "find", "cox");
+        Path part = folder.resolve("index/R-1.frames");
+        FileTime made = FileTime.fromMillis(1000);
+        Files.setLastModifiedTime(part, made);
+        assertEquals(frames, TypedRolls.run(folder, "frames", "--json"));
+        assertEquals(made, Files.getLastModifiedTime(part), "nothing in it was made anew");
     }
 }
