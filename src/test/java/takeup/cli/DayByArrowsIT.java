@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -34,6 +36,8 @@ class DayByArrowsIT {
     private static final String UP = "\u001b[A";
     /** Longer than what takes two presses of the space bar for a held one. */
     private static final int APART = 900;
+    /** It is past noon here whenever the test runs, so that what is planned for the afternoon is still to come. */
+    private static final Map<String, String> AT_NOON = Map.of("TZ", zoneAtNoon());
 
     @TempDir
     Path scratch;
@@ -193,24 +197,30 @@ class DayByArrowsIT {
         steps.add("pause " + milliseconds);
     }
 
+    /** POSIX counts to the west: {@code Etc/GMT-2} is two hours ahead. */
+    private static String zoneAtNoon() {
+        int ahead = 12 - OffsetDateTime.now(ZoneOffset.UTC).getHour();
+        return "Etc/GMT" + (ahead > 0 ? "-" + ahead : "+" + -ahead);
+    }
+
     private String onScreen() {
         List<String> command = new ArrayList<>(List.of(
                 "python3",
                 Path.of("src/test/outside/manners.py").toAbsolutePath().toString(),
                 "80x24"));
-        command.addAll(Installed.program(scratch, Map.of(), List.of("--data", "screen"))
-                .command());
+        command.addAll(
+                Installed.program(scratch, AT_NOON, List.of("--data", "screen")).command());
         String all = "see which camera\npause 500\n" + String.join("\n", steps)
                 + "\nsee ORD-001\nbytes 03\npause 300\nbytes 03\npause 2000\n";
-        Installed.Ended ended =
-                Installed.run(Installed.process(scratch, Map.of("TERM", "xterm-256color"), command), all);
+        Installed.Ended ended = Installed.run(Installed.process(scratch, AT_NOON, command), all);
         assertFalse(ended.out().contains("waited in vain"), ended.out());
         return ended.out();
     }
 
     private void byLines() {
-        Installed.Ended typed =
-                Installed.run(scratch, String.join("\n", lines) + "\n", List.of("line", "--data", "lines"));
+        Installed.Ended typed = Installed.run(
+                Installed.program(scratch, AT_NOON, List.of("line", "--data", "lines")),
+                String.join("\n", lines) + "\n");
         assertFalse(typed.out().contains("Not done"), typed.out());
     }
 
