@@ -98,7 +98,7 @@ public record HelpList(String title, List<Section> sections) {
         return new HelpList(
                 wanted.isEmpty()
                         ? "Help for the " + (place.equals("shoot") ? "shoot screen" : "view of " + place)
-                        : "Help: “" + wanted + "”",
+                        : "Help: \"" + wanted + "\"",
                 wanted.isEmpty() ? folded(all, session.view().folded()) : all);
     }
 

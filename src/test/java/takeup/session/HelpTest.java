@@ -298,6 +298,7 @@ class HelpTest {
                 .anyMatch(it -> it.word().equals("fix")));
         day = seven().press(Key.Name.F1).type("spot");
         assertEquals("m", HelpList.of(day.shoot()).entries().get(0).word());
+        assertEquals("Help: \"spot\"", HelpList.of(day.shoot()).title(), "in plain characters too");
     }
 
     @Test
