@@ -397,6 +397,7 @@ class Bench:
         lines = os.path.join(self.scratch, "frames.jsonl")
         with open(lines, "w") as file:
             subprocess.run([self.launcher, "--data", folder, "frames", "--json"], check=True, stdout=file)
+        shutil.rmtree(os.path.join(folder, "index"))  # find would take its frames from what was just made
         first = self.whole([self.launcher, "--data", folder, "find", "cox"])
         copies(folder, 10001, 10100)
         hundred = self.whole([self.launcher, "--data", folder, "find", "cox"])
