@@ -290,15 +290,16 @@ class KillIT {
                             && !Files.exists(folder.resolve("rolls/finished/R0001.journal"))
                     ? 1
                     : 0;
-            String state = state(folder);
-            if (answered) {
-                assertEquals("finished", state, where);
-            }
             Installed.Ended next = Installed.run(
                     scratch,
                     "say\n",
                     List.of("line", "--data", folder.toString(), "--clock", "2026-09-12T16:00+02:00"));
             assertEquals(0, next.status(), where + "\n" + next);
+            // Until then a line that was not confirmed can be read; this start takes back what is not whole of it.
+            String state = state(folder);
+            if (answered) {
+                assertEquals("finished", state, where);
+            }
             if (state.equals("finished")) {
                 finished++;
                 settled(folder, where);
