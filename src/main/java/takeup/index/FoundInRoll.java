@@ -1,8 +1,6 @@
 package takeup.index;
 
 import java.util.List;
-import takeup.review.Review;
-import takeup.roll.Roll;
 import takeup.search.FindQuery;
 import takeup.search.FrameRow;
 
@@ -14,21 +12,7 @@ import takeup.search.FrameRow;
 public record FoundInRoll(List<FrameRow> frames) {
     /** What the index holds of each roll, read for a query. */
     public static IndexKind<FoundInRoll> by(FindQuery query) {
-        return new IndexKind<>() {
-            @Override
-            public String name() {
-                return IndexedRoll.KIND.name();
-            }
-
-            @Override
-            public String text(Roll roll, long loading, Review review) {
-                return IndexedRoll.KIND.text(roll, loading, review);
-            }
-
-            @Override
-            public FoundInRoll read(String text) {
-                return new FoundInRoll(IndexedRoll.KIND.read(text).found(query));
-            }
-        };
+        return IndexedRoll.KIND.readAs(
+                text -> new FoundInRoll(IndexedRoll.KIND.read(text).found(query)));
     }
 }

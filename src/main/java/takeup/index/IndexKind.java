@@ -1,5 +1,6 @@
 package takeup.index;
 
+import java.util.function.Function;
 import takeup.review.Review;
 import takeup.roll.Roll;
 
@@ -26,4 +27,30 @@ public interface IndexKind<T> {
 
     /** What an entry says; an IllegalArgumentException where it is none. */
     T read(String text);
+
+    /** The same entries, in the same files, read as something else. */
+    default <R> IndexKind<R> readAs(Function<String, R> reader) {
+        IndexKind<T> kind = this;
+        return new IndexKind<>() {
+            @Override
+            public String name() {
+                return kind.name();
+            }
+
+            @Override
+            public String madeFor() {
+                return kind.madeFor();
+            }
+
+            @Override
+            public String text(Roll roll, long loading, Review review) {
+                return kind.text(roll, loading, review);
+            }
+
+            @Override
+            public R read(String text) {
+                return reader.apply(text);
+            }
+        };
+    }
 }

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import takeup.report.RollSummary;
-import takeup.review.Review;
-import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /**
@@ -35,25 +33,14 @@ public final class RollsAsLoaded {
                 .thenComparing(Loading::step)
                 .thenComparing(Loading::roll);
 
-        static final IndexKind<Loading> KIND = new IndexKind<>() {
-            @Override
-            public String name() {
-                return ListedRoll.KIND.name();
-            }
+        static final IndexKind<Loading> KIND = ListedRoll.KIND.readAs(Loading::read);
 
-            @Override
-            public String text(Roll roll, long loading, Review review) {
-                return ListedRoll.KIND.text(roll, loading, review);
-            }
-
-            @Override
-            public Loading read(String text) {
-                int number = text.indexOf('\t');
-                return new Loading(
-                        RollId.parse(text.substring(0, number)).orElseThrow(IllegalArgumentException::new),
-                        Long.parseLong(text, number + 1, text.indexOf('\t', number + 1), 10));
-            }
-        };
+        private static Loading read(String text) {
+            int number = text.indexOf('\t');
+            return new Loading(
+                    RollId.parse(text.substring(0, number)).orElseThrow(IllegalArgumentException::new),
+                    Long.parseLong(text, number + 1, text.indexOf('\t', number + 1), 10));
+        }
     }
 
     /** Whether what comes is in order. */
