@@ -24,7 +24,7 @@ import takeup.text.StableId;
 
 /**
  * The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes
- * nothing.
+ * nothing, and sees nothing of a step that is not whole: what is being written, or what the next start takes back.
  */
 public final class Archive {
     /** The letters of the writer whose days have no letters in their names. */
@@ -87,7 +87,13 @@ public final class Archive {
     }
 
     private List<String> names(Path in) throws IOException {
-        return Folders.names(drive, in, DataLayout.ENDING);
+        List<String> names = Folders.names(unfinished().confirmedNames(in), DataLayout.ENDING);
+        names.sort(null);
+        return names;
+    }
+
+    private UnfinishedStep unfinished() {
+        return new UnfinishedStep(drive, layout);
     }
 
     /**
@@ -121,7 +127,7 @@ public final class Archive {
         try {
             return drive.kind(file) == FileSystem.Kind.NOTHING
                     ? new JournalRecords<>(List.of(), List.of())
-                    : new RecordReader.OfReview().read(drive, file);
+                    : new RecordReader.OfReview().read(unfinished(), file);
         } catch (IOException e) {
             return RollJournals.unreadable(roll, e);
         }
@@ -149,7 +155,7 @@ public final class Archive {
 
     /** The numbers of all rolls, open and finished, by the names of their files. */
     public RollNumbers rolls() throws IOException {
-        List<String> names = new ArrayList<>(drive.names(layout.openRolls()));
+        List<String> names = new ArrayList<>(unfinished().confirmedNames(layout.openRolls()));
         names.addAll(drive.names(layout.finishedRolls()));
         return DataLayout.rolls(names);
     }
@@ -234,7 +240,7 @@ public final class Archive {
 
     /** The records of a day. */
     public JournalRecords<DayRecord> dayOf(LocalDate date) {
-        return new RecordReader.OfDay().read(drive, layout.day(date));
+        return new RecordReader.OfDay().read(unfinished(), layout.day(date));
     }
 
     /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */

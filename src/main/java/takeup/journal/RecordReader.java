@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.day.DayRecord;
-import takeup.disk.FileSystem;
-import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.records.DayEventJson;
 import takeup.records.Fields;
@@ -56,11 +54,11 @@ abstract class RecordReader<T> {
         return "";
     }
 
-    JournalRecords<T> read(FileSystem drive, Path path) {
+    JournalRecords<T> read(UnfinishedStep step, Path path) {
         String name = path.getFileName().toString();
         byte[] bytes;
         try {
-            bytes = Folders.read(drive, path);
+            bytes = step.readConfirmed(path);
         } catch (IOException e) {
             return JournalRecords.unreadable(name + ":1: cannot be read: " + IoErrorText.words(e));
         }

@@ -71,7 +71,7 @@ record RollJournals(FileSystem drive, DataLayout layout) {
     }
 
     private JournalRecords<RollRecord> records(Path path) {
-        JournalRecords<RollRecord> found = new RecordReader.OfRoll().read(drive, path);
+        JournalRecords<RollRecord> found = new RecordReader.OfRoll().read(new UnfinishedStep(drive, layout), path);
         String name = path.getFileName().toString();
         boolean isOther = !found.records().isEmpty()
                 && found.records().get(0).event() instanceof RollEvent.Loaded loaded

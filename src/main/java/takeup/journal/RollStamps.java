@@ -28,7 +28,7 @@ public final class RollStamps {
 
     static RollStamps of(FileSystem drive, DataLayout layout) throws IOException {
         // In this order a roll that is finished at this very moment is in one of the two.
-        RollNumbers open = DataLayout.rolls(drive.names(layout.openRolls()));
+        RollNumbers open = DataLayout.rolls(new UnfinishedStep(drive, layout).confirmedNames(layout.openRolls()));
         RollNumbers finished = DataLayout.rolls(drive.names(layout.finishedRolls()));
         return new RollStamps(drive, layout, open, finished, DataLayout.rolls(drive.names(layout.reviews())));
     }
@@ -40,13 +40,13 @@ public final class RollStamps {
 
     /**
      * Sizes and times of the files that a roll is read from: what is the same as before was not written to. Empty where
-     * one of them is none to be read.
+     * one of them is none to be read, or is being written to.
      */
     public String of(RollId roll) throws IOException {
         String stamp = "";
         if (open.contains(roll)) {
             stamp = drive.stamp(layout.open(roll));
-            if (stamp.isEmpty()) {
+            if (stamp.isEmpty() || new UnfinishedStep(drive, layout).goesTo(layout.open(roll))) {
                 return "";
             }
             stamp = "open " + stamp;

@@ -3,6 +3,7 @@ package takeup.journal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +19,7 @@ import takeup.disk.Folders;
  * A step that goes to several journals, noted in a file of its own before it is written to the first of them: how long
  * each was, and what it gets. The note goes once all of it is on the disk, and only then is the step acknowledged. So
  * where a start finds a note, what of the step was written is taken off again, and none of it is left half done.
+ * Whoever only reads leaves it out.
  */
 final class UnfinishedStep {
     private static final String FIRST_LINE = "takeup-unfinished 1";
@@ -85,7 +87,7 @@ final class UnfinishedStep {
         isBegun = true;
         boolean isCut = false;
         boolean isOther = false;
-        List<Part> lastFirst = parts(new String(Folders.read(drive, layout.unfinished()), StandardCharsets.UTF_8));
+        List<Part> lastFirst = noted();
         Collections.reverse(lastFirst);
         for (Part part : lastFirst) {
             byte[] bytes = drive.kind(part.journal()) == FileSystem.Kind.FILE
@@ -109,6 +111,72 @@ final class UnfinishedStep {
                 ? List.of("the last line before the program ended was not written whole, and was never "
                         + "confirmed: it is taken back; type it again")
                 : List.of();
+    }
+
+    /**
+     * What a journal holds without what the next start takes off it. It is read before the note is: a step that was
+     * noted in between wrote nothing of what was read.
+     */
+    byte[] readConfirmed(Path journal) throws IOException {
+        byte[] bytes = Folders.read(drive, journal);
+        for (Part part : notedIn(journal.getParent())) {
+            if (part.journal().equals(journal) && bytes.length > part.length() && isOfStep(part, bytes)) {
+                if (part.length() == 0) {
+                    throw new NoSuchFileException(journal.toString());
+                }
+                return Arrays.copyOf(bytes, part.length());
+            }
+        }
+        return bytes;
+    }
+
+    /** The names in a folder, without those of journals that the next start takes away. */
+    List<String> confirmedNames(Path folder) throws IOException {
+        List<String> names = drive.names(folder);
+        for (Part part : notedIn(folder)) {
+            String name = part.journal().getFileName().toString();
+            if (part.length() == 0 && names.contains(name) && isBegun(part)) {
+                names = new ArrayList<>(names);
+                names.remove(name);
+            }
+        }
+        return names;
+    }
+
+    private boolean isBegun(Part part) throws IOException {
+        try {
+            byte[] bytes = Folders.read(drive, part.journal());
+            return bytes.length > 0 && isOfStep(part, bytes);
+        } catch (NoSuchFileException e) {
+            return true; // taken away just now
+        }
+    }
+
+    /** Whether a step that is not whole goes to a journal. */
+    boolean goesTo(Path journal) throws IOException {
+        for (Part part : notedIn(journal.getParent())) {
+            if (part.journal().equals(journal)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What a step is to write in a folder; it goes to no others than these two. */
+    private List<Part> notedIn(Path folder) throws IOException {
+        return folder.equals(layout.openRolls()) || folder.equals(layout.days()) ? noted() : List.of();
+    }
+
+    /** What the note says; nothing where there is none, as most often. */
+    private List<Part> noted() throws IOException {
+        if (drive.kind(layout.unfinished()) != FileSystem.Kind.FILE) {
+            return List.of();
+        }
+        try {
+            return parts(new String(Folders.read(drive, layout.unfinished()), StandardCharsets.UTF_8));
+        } catch (NoSuchFileException e) {
+            return List.of(); // the step is whole by now
+        }
     }
 
     /** Whether behind its former end a journal holds nothing whole that is not of the step. */

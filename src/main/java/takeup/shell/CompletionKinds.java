@@ -10,6 +10,7 @@ import takeup.dispatch.ThemeCommand;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
 import takeup.files.ProfileFiles;
+import takeup.files.Settings;
 import takeup.handoff.Schemas;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
@@ -71,7 +72,7 @@ public final class CompletionKinds {
                 new OrderFolder(folder, false)
                         .allOrders().all().stream().map(it -> it.order()).toList();
             case "rolls" -> {
-                Archive archive = new Archive(folder);
+                Archive archive = new Archive(folder, Settings.of(folder).writer());
                 TreeSet<String> rolls = new TreeSet<>();
                 archive.openRolls().forEach(it -> rolls.add(it.toString()));
                 archive.finishedRolls().forEach(it -> rolls.add(it.toString()));

@@ -290,12 +290,13 @@ class KillIT {
                             && !Files.exists(folder.resolve("rolls/finished/R0001.journal"))
                     ? 1
                     : 0;
+            List<String> before = readings(folder);
             Installed.Ended next = Installed.run(
                     scratch,
                     "say\n",
                     List.of("line", "--data", folder.toString(), "--clock", "2026-09-12T16:00+02:00"));
             assertEquals(0, next.status(), where + "\n" + next);
-            // Until then a line that was not confirmed can be read; this start takes back what is not whole of it.
+            assertEquals(readings(folder), before, where + ": read before the next start and after it");
             String state = state(folder);
             if (answered) {
                 assertEquals("finished", state, where);
@@ -314,6 +315,17 @@ class KillIT {
         }
         System.out.println(kills + " kills at unload, " + finished + " rolls finished, " + left
                 + " were still with the open ones");
+    }
+
+    /** What commands that only read say of the roll. */
+    private List<String> readings(Path folder) {
+        String data = folder.toString();
+        return List.of(
+                roll(folder, "R0001").toString(),
+                reads("rolls", "--json", "--data", data).toString(),
+                reads("frames", "--data", data).toString(),
+                Installed.run(scratch, "", List.of("completion", "--words", "rolls", "--data", data))
+                        .toString());
     }
 
     private boolean unloadAndKill(Path folder, long wait) throws IOException, InterruptedException {

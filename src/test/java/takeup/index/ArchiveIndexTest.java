@@ -2,6 +2,7 @@ package takeup.index;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -13,6 +14,8 @@ import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.junit.jupiter.api.BeforeEach;
@@ -99,6 +102,40 @@ class ArchiveIndexTest {
         TypedRolls.type(folder, "fix r1 1 8 60 ; the bank");
         assertEquals(List.of("R0001 frame 1"), found("bank"));
         assertEquals(List.of(), found("coach"));
+    }
+
+    @Test
+    void whatIsReadOfAStepThatIsNotWholeIsNotKept() throws IOException {
+        TypedRolls.type(folder, "cam 35", "load bw400", "8 125");
+        List<Path> journals = new ArrayList<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.filter(it -> it.toString().endsWith(".journal")).forEach(journals::add);
+        }
+        Map<Path, String> before = new TreeMap<>();
+        for (Path journal : journals) {
+            before.put(journal, Files.readString(journal));
+        }
+        List<IndexedRoll> read = all(index("1"));
+        TypedRolls.type(folder, "cam 35", "rewind");
+        StringBuilder note = new StringBuilder("takeup-unfinished 1\n");
+        int changed = 0;
+        for (Path journal : journals) {
+            String was = before.get(journal);
+            String now = Files.readString(journal);
+            if (!now.equals(was)) {
+                String name = folder.relativize(journal).toString().replace('\\', '/');
+                int length = was.getBytes(StandardCharsets.UTF_8).length;
+                note.append(name + " " + length + "\n" + now.substring(was.length()));
+                changed++;
+            }
+        }
+        assertEquals(2, changed, note.toString());
+        Files.writeString(folder.resolve("unfinished"), note);
+        assertEquals(read, all(index("1")), "the next start takes it back");
+        Files.delete(folder.resolve("unfinished"));
+        List<IndexedRoll> whole = all(index("1"));
+        assertEquals(all(new ArchiveIndex(new Archive(folder), "1", told::add, 1000)), whole);
+        assertNotEquals(read, whole);
     }
 
     private void writePart(String body) throws IOException {
