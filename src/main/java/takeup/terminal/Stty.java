@@ -1,5 +1,7 @@
 package takeup.terminal;
 
+import java.io.BufferedInputStream;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -36,8 +38,10 @@ final class Stty {
 
     private static final String INSTEAD = ": takeup line reads lines from anywhere.";
 
-    /** The pipe of the start script, in which a process waits for a line. */
-    private static final Path WAITING = Path.of("/dev/fd/9");
+    /** Two pipes of the start script: what the process that it left tells, and in which that waits for a line. */
+    private static final String ANSWERS = "/dev/fd/7";
+
+    private static final Path REQUESTS = Path.of("/dev/fd/8");
 
     private final String saved;
     private Size knownSize;
@@ -58,22 +62,29 @@ final class Stty {
     }
 
     /**
-     * From three lines of the start script: the modes, as {@code stty -g} prints them; the size; and the number of the
-     * process that waits to set the modes of the screen, which is told to. Empty for any other text, and where nobody
-     * waits.
+     * From the process that the start script left beside Java, which told the modes, as {@code stty -g} prints them,
+     * and the size, and waits to set the modes of the screen: it is asked to. Empty where it told anything else, and
+     * where nobody waits.
+     *
+     * @param process its number
      */
-    static Optional<Stty> handedOver(String lines) {
-        String[] told = lines.split("\n");
-        if (told.length != 3 || !areModes(told[0])) {
-            return Optional.empty();
-        }
+    static Optional<Stty> handedOver(String process) {
         try {
-            Stty stty = new Stty(told[0], size(told[1]), Long.parseLong(told[2]));
-            if (!Files.readAttributes(WAITING, BasicFileAttributes.class).isOther()) {
+            long setter = Long.parseLong(process);
+            if (!Files.readAttributes(REQUESTS, BasicFileAttributes.class).isOther()) {
                 return Optional.empty();
             }
-            try (OutputStream waiting = new FileOutputStream(WAITING.toFile())) {
-                waiting.write('\n');
+            String[] told;
+            // A stream of a file alone, as Java 17 reads it whole, asks for the place in it, which a pipe has not.
+            try (InputStream answers = new BufferedInputStream(new FileInputStream(ANSWERS))) {
+                told = answer(answers).split("\n");
+            }
+            if (told.length != 2 || !areModes(told[0])) {
+                return Optional.empty();
+            }
+            Stty stty = new Stty(told[0], size(told[1]), setter);
+            try (OutputStream requests = new FileOutputStream(REQUESTS.toFile())) {
+                requests.write('\n');
             }
             return Optional.of(stty);
         } catch (NumberFormatException | IOException nobodyWaits) {

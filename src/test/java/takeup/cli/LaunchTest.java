@@ -91,10 +91,7 @@ class LaunchTest {
         Files.createSymbolicLink(home.resolve("link"), home.resolve("java/bin/java"));
         program("another", "");
         for (String maker : List.of("java/bin/java", "link", "another")) {
-            program(
-                    "lib/archive.txt",
-                    home.resolve(maker) + "\n17.0.9 1c0ffee " + home.resolve("takeup.jar") + ":"
-                            + home.resolve("lib/a.jar") + "\ntakeup.jsa\n7\n");
+            program("lib/archive.txt", home.resolve(maker) + "\n17.0.9 1c0ffee " + home + " a.jar\ntakeup.jsa\n");
             boolean isUsed = told("rolls").contains("-XX:SharedArchiveFile=" + home.resolve("lib/takeup.jsa"));
             assertEquals(!maker.equals("another"), isUsed, maker);
         }
@@ -122,16 +119,21 @@ class LaunchTest {
         Files.setLastModifiedTime(home.resolve("takeup.jar"), FileTime.fromMillis(0));
         program("lib/a.jar", "");
         program("lib/takeup.jsa", "archive");
-        program(
-                "lib/archive.txt",
-                home.resolve("java/bin/java") + "\n17.0.9 1c0ffee " + home.resolve("takeup.jar") + ":"
-                        + home.resolve("lib/a.jar") + "\ntakeup.jsa\n7\n");
+        program("lib/archive.txt", home.resolve("java/bin/java") + "\n17.0.9 1c0ffee " + home + " a.jar\ntakeup.jsa\n");
         String archive = "-XX:SharedArchiveFile=" + home.resolve("lib/takeup.jsa");
 
         program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n1c0ffee\n");
         assertTrue(told("rolls").contains(archive), told("rolls").toString());
         program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n2c0ffee\n");
         assertFalse(told("rolls").contains(archive), told("rolls").toString());
+
+        program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n1c0ffee\n");
+        program("lib/b.jar", "");
+        assertFalse(told("rolls").contains(archive), "one jar more: " + told("rolls"));
+        Files.delete(home.resolve("lib/b.jar"));
+        FileTime later = FileTime.fromMillis(System.currentTimeMillis() + 5000);
+        Files.setLastModifiedTime(home.resolve("lib/takeup.jsa"), later);
+        assertFalse(told("rolls").contains(archive), "written after its text: " + told("rolls"));
     }
 
     /** What is no name of a profile or a roll is left out, as the program leaves it out. */
