@@ -114,6 +114,10 @@ final class DiskThread extends Thread implements Consumer<Message> {
     public void run() {
         StoreEffects saving = new StoreEffects(store, this);
         boolean isSwept = disk.isEmpty();
+        Optional<String> problem = disk.isPresent() ? disk.get().know() : Optional.empty();
+        if (problem.isPresent()) {
+            messages.add(new Message.Notice(problem.get()));
+        }
         while (true) {
             Effect effect;
             try {
@@ -122,7 +126,7 @@ final class DiskThread extends Thread implements Consumer<Message> {
                 continue;
             }
             if (effect == null) {
-                disk.ifPresent(it -> it.sweep().forEach(problem -> messages.add(new Message.Notice(problem))));
+                disk.ifPresent(it -> it.sweep().forEach(why -> messages.add(new Message.Notice(why))));
                 isSwept = true;
                 continue;
             }

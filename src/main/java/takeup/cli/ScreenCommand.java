@@ -104,7 +104,6 @@ final class ScreenCommand {
         for (RollId roll : RollsOfDay.finishedUnread(opened.session.saved(), now())) {
             disk.ask(new Effect.Fetch(roll));
         }
-        disk.start();
         Runtime.getRuntime().addShutdownHook(new LastWords());
         try {
             List<String> farewell = loop(terminal, disk, opened.session, archive);
@@ -217,6 +216,9 @@ final class ScreenCommand {
                 Size size = terminal.size();
                 session = session.in(size.columns(), size.rows());
                 terminal.show(render(session, size, terminal.pixels()));
+            }
+            if (disk.getState() == Thread.State.NEW) {
+                disk.start(); // behind the first picture
             }
             String typed = session.prompt().text();
             if (drafts.takes(typed, ticks())) {

@@ -53,7 +53,11 @@ public enum Need {
             case FILM -> film(s);
             case FRAME -> frame(s);
             case FRAME_OF_ANY_ROLL ->
-                s.known().size() > (s.rollInHand().isPresent() ? 1 : 0) ? Optional.empty() : frame(s);
+                (s.rollInHand().isPresent()
+                                ? s.known().areSeveral()
+                                : !s.known().isEmpty())
+                        ? Optional.empty()
+                        : frame(s);
             case ANY_ROLL -> s.known().isEmpty() ? film(s) : Optional.empty();
             case SETTABLE_CAMERA ->
                 s.cameraInHand()

@@ -43,6 +43,19 @@ public final class JournalStore implements AutoCloseable {
     }
 
     /**
+     * Reads the names of all finished rolls, if nobody did: right behind the first picture, so that nobody waits for it
+     * later. Why they cannot be read, in words.
+     */
+    public Optional<String> know() {
+        try {
+            writer.know();
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of("no roll can be loaded: " + IoErrorText.words(e));
+        }
+    }
+
+    /**
      * Removes what a program that died left half written, as far as the start did not, and writes exports that are
      * behind their roll: for a quiet moment. Answers with what could not be done, in sentences.
      */

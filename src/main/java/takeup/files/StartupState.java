@@ -78,7 +78,9 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
         }
         RollNumbers known = all;
         Optional<RollId> last = archive.lastRoll();
-        if (last.isPresent() && last.get().number() > all.highest(last.get().letters())) {
+        if (last.isPresent()
+                && !archive.holds(last.get())
+                && last.get().number() > all.highest(last.get().letters())) {
             problems.add(last.get() + ".journal is gone, and with it the newest roll: put it back into "
                     + "rolls/open from a copy. Its number is given to no other film");
             known = all.and(List.of(last.get()));

@@ -133,6 +133,11 @@ public final class Archive {
         }
     }
 
+    /** Whether a journal of a roll lies here, whatever is in it. */
+    public boolean holds(RollId roll) throws IOException {
+        return new RollJournals(drive, layout).holds(roll);
+    }
+
     /** Whether the last line before the program ended is on the disk in part only. */
     public boolean holdsUnfinishedStep() throws IOException {
         return drive.kind(layout.unfinished()) != FileSystem.Kind.NOTHING;

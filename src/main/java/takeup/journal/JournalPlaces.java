@@ -22,15 +22,19 @@ import takeup.roll.RollNumbers;
 final class JournalPlaces {
     private final FileSystem drive;
     private final DataLayout layout;
-    private final RollNumbers rolls;
-    private final Map<Path, Object> keys = new LinkedHashMap<>();
+    private final RollNumbers open;
+    private final FinishedNumbers finished;
+    private final Map<Path, Object> keys;
     /** The number of the newest roll in its file; below 0 as long as nobody looked. */
     private int newest = -1;
 
-    private JournalPlaces(FileSystem drive, DataLayout layout, RollNumbers rolls) {
+    private JournalPlaces(FileSystem drive, DataLayout layout, RollNumbers open, Map<Path, Object> keys) {
         this.drive = drive;
         this.layout = layout;
-        this.rolls = rolls;
+        this.open = open;
+        this.keys = keys;
+        Path folder = layout.finishedRolls();
+        this.finished = new FinishedNumbers(drive, folder, keys.get(folder));
     }
 
     /** Makes the folders that a data folder always has; one of them that is a link is refused. */
@@ -47,22 +51,43 @@ final class JournalPlaces {
         }
     }
 
-    static JournalPlaces of(FileSystem drive, DataLayout layout, RollNumbers rolls) throws IOException {
-        JournalPlaces places = new JournalPlaces(drive, layout, rolls);
+    static JournalPlaces of(FileSystem drive, DataLayout layout, RollNumbers open) throws IOException {
+        Map<Path, Object> keys = new LinkedHashMap<>();
         for (Path folder : layout.folders()) {
-            places.keys.put(folder, drive.key(folder));
+            keys.put(folder, drive.key(folder));
         }
-        return places;
+        return new JournalPlaces(drive, layout, open, keys);
     }
 
-    /** The rolls that were there then, open and finished. */
+    /** The rolls that were there then, open and finished; the latter are read when they are asked for. */
     RollNumbers rolls() {
-        return rolls;
+        return open.andLater(finished);
+    }
+
+    /** Sees to it that the rolls are known; at the first time this reads the names of all that are finished. */
+    void know() throws IOException {
+        finished.read();
+    }
+
+    /**
+     * The same before these are written to. While the finished ones cannot be read, one that was not open then is
+     * refused: it may bear the number of one of them.
+     */
+    void know(Collection<RollId> written) throws IOException {
+        try {
+            know();
+        } catch (IOException e) {
+            if (!open.containsAll(written)) {
+                throw e;
+            }
+        }
     }
 
     /** Whether no roll was ever begun here. */
-    boolean isEmpty() {
-        return rolls.isEmpty();
+    boolean isEmpty() throws IOException {
+        return open.isEmpty()
+                && newest(drive, layout).isEmpty()
+                && finished.read().isEmpty();
     }
 
     /** The newest roll that this writer ever had; empty where there is no such file, or something else in it. */
@@ -98,7 +123,7 @@ final class JournalPlaces {
     }
 
     /** Looked at with each frame: where all is well this is one call on the disk. */
-    private Object key(Path folder) throws IOException {
+    static Object key(FileSystem drive, Path folder) throws IOException {
         try {
             return drive.key(folder);
         } catch (IOException e) {
@@ -122,18 +147,23 @@ final class JournalPlaces {
     }
 
     private Optional<String> findGone() throws IOException {
-        boolean same = true;
+        List<Path> others = new ArrayList<>();
         for (Map.Entry<Path, Object> place : keys.entrySet()) {
-            Object now = key(place.getKey());
-            same &= now.equals(place.setValue(now));
+            Object now = key(drive, place.getKey());
+            if (!now.equals(place.setValue(now))) {
+                others.add(place.getKey());
+            }
         }
-        if (same) {
+        if (others.isEmpty()) {
             return Optional.empty();
         }
+        know();
         List<String> gone = new ArrayList<>();
-        for (RollId roll : rolls) {
-            if (drive.kind(layout.open(roll)) == FileSystem.Kind.NOTHING
-                    && drive.kind(layout.finished(roll)) == FileSystem.Kind.NOTHING) {
+        if (others.contains(layout.finishedRolls()) && finished.areElsewhere()) {
+            gone.add("all that were finished");
+        }
+        for (RollId roll : rolls()) {
+            if (!new RollJournals(drive, layout).holds(roll)) {
                 gone.add(roll.toString());
             }
         }

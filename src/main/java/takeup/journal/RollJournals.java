@@ -14,6 +14,12 @@ import takeup.roll.RollRecord;
 
 /** The journals of rolls, to read: with the open ones, with the finished ones, or, after a copy, with both. */
 record RollJournals(FileSystem drive, DataLayout layout) {
+    /** Whether a journal of a roll lies here, whatever is in it. */
+    boolean holds(RollId id) throws IOException {
+        return drive.kind(layout.open(id)) != FileSystem.Kind.NOTHING
+                || drive.kind(layout.finished(id)) != FileSystem.Kind.NOTHING;
+    }
+
     /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */
     JournalRecords<RollRecord> read(RollId id) {
         Path path;

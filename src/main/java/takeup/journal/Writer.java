@@ -74,13 +74,10 @@ public final class Writer implements AutoCloseable {
         FolderLock lock = new FolderLock(drive, layout.lock(), remarks);
         try {
             remarks.addAll(new UnfinishedStep(drive, layout).takeBack());
-            // An archive of years has ten thousand names here: one look at them does for all that the start asks.
-            List<String> names = new ArrayList<>();
             Folders.sweep(drive, layout.root());
-            names.addAll(Folders.sweep(drive, layout.openRolls()));
-            names.addAll(Folders.sweep(drive, layout.finishedRolls()));
+            List<String> open = Folders.sweep(drive, layout.openRolls());
             Folders.sweep(drive, layout.days());
-            JournalPlaces places = JournalPlaces.of(drive, layout, DataLayout.rolls(names));
+            JournalPlaces places = JournalPlaces.of(drive, layout, DataLayout.rolls(open));
             if (places.isEmpty()) {
                 // Whoever made the folders may have ended before their names were on the disk.
                 Path root = layout.root();
@@ -100,12 +97,14 @@ public final class Writer implements AutoCloseable {
         return places.rolls();
     }
 
-    /**
-     * Removes what a program that died left half written beside exports and reviews. Nobody reads it, and each of the
-     * two folders has a file for every roll ever shot: for a quiet moment, not for the start.
-     */
+    /** Reads the names of all finished rolls, unless somebody asked for one of {@link #rolls} before. */
+    public void know() throws IOException {
+        places.know();
+    }
+
+    /** Removes what a program that died left half written where each roll ever shot has a file: nobody reads it. */
     public void sweep() throws IOException {
-        for (Path folder : List.of(layout.exports(), layout.reviews())) {
+        for (Path folder : List.of(layout.finishedRolls(), layout.exports(), layout.reviews())) {
             if (drive.kind(folder) == FileSystem.Kind.FOLDER) {
                 Folders.sweep(drive, folder);
             }
@@ -132,6 +131,7 @@ public final class Writer implements AutoCloseable {
             throw new IOException("the clock says the year " + year + "; set it right");
         }
         lock.renew();
+        places.know(batch.rolls());
         Map<Path, List<String>> texts = batch.texts(layout);
         texts.values().forEach(it -> it.forEach(event -> JournalLines.of(1, batch.step(), batch.at(), event)));
         wholly(() -> {

@@ -6,10 +6,12 @@ import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.function.Supplier;
 
 /**
  * Numbers of rolls, each once and in their order: what a start has to know of ten thousand finished rolls, none of
- * which it reads. They lie packed side by side, since as many {@link RollId} in a hash set delay the first paint.
+ * which it reads. They lie packed side by side, since as many {@link RollId} in a hash set delay the first paint. Some
+ * may be waited for: they are asked for when an answer depends on them.
  */
 public final class RollNumbers extends AbstractSet<RollId> {
     private static final RollNumbers NONE = new RollNumbers(new long[0]);
@@ -18,9 +20,16 @@ public final class RollNumbers extends AbstractSet<RollId> {
 
     /** Letters and number of each, so that they stand in the order of {@link RollId}. */
     private final long[] packed;
+    /** Where there are more, which others may be among these too; null where these are all. */
+    private final Supplier<RollNumbers> more;
 
     private RollNumbers(long[] packed) {
+        this(packed, null);
+    }
+
+    private RollNumbers(long[] packed, Supplier<RollNumbers> more) {
         this.packed = packed;
+        this.more = more;
     }
 
     /** These numbers. */
@@ -41,7 +50,7 @@ public final class RollNumbers extends AbstractSet<RollId> {
                 all[count++] = one;
             }
         }
-        return inOrder(Arrays.copyOf(all, count));
+        return new RollNumbers(inOrder(Arrays.copyOf(all, count)));
     }
 
     private static long named(String name) {
@@ -87,7 +96,7 @@ public final class RollNumbers extends AbstractSet<RollId> {
         return new RollId(letters.toString(), (int) (one % ROOM));
     }
 
-    private static RollNumbers inOrder(long[] all) {
+    private static long[] inOrder(long[] all) {
         Arrays.sort(all);
         int count = 0;
         for (long one : all) {
@@ -95,12 +104,25 @@ public final class RollNumbers extends AbstractSet<RollId> {
                 all[count++] = one;
             }
         }
-        return new RollNumbers(count == all.length ? all : Arrays.copyOf(all, count));
+        return count == all.length ? all : Arrays.copyOf(all, count);
+    }
+
+    /** These, and more that are asked for once an answer depends on them: always the same ones. */
+    public RollNumbers andLater(Supplier<RollNumbers> others) {
+        return new RollNumbers(packed, others);
+    }
+
+    /** All of them together: waits for those that are not there yet. */
+    private RollNumbers all() {
+        if (more == null) {
+            return this;
+        }
+        return packed.length == 0 ? more.get() : more.get().and(new RollNumbers(packed));
     }
 
     /** These and others. */
     public RollNumbers and(Collection<RollId> others) {
-        if (others.isEmpty() || containsAll(others)) {
+        if (areHere(others)) {
             return this;
         }
         long[] all = Arrays.copyOf(packed, packed.length + others.size());
@@ -108,7 +130,20 @@ public final class RollNumbers extends AbstractSet<RollId> {
         for (RollId one : others) {
             all[count++] = packed(one);
         }
-        return inOrder(all);
+        return new RollNumbers(inOrder(all), more);
+    }
+
+    private boolean areHere(Collection<RollId> others) {
+        for (RollId one : others) {
+            if (!isHere(one)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isHere(RollId roll) {
+        return Arrays.binarySearch(packed, packed(roll)) >= 0;
     }
 
     /** The highest number of a writer, by its letters; 0 where it has none. */
@@ -117,21 +152,37 @@ public final class RollNumbers extends AbstractSet<RollId> {
         int at = Arrays.binarySearch(packed, end);
         int lastAt = at >= 0 ? at : -at - 2;
         long last = lastAt < 0 ? 0 : packed[lastAt];
-        return last / ROOM == end / ROOM ? (int) (last % ROOM) : 0;
+        int highest = last / ROOM == end / ROOM ? (int) (last % ROOM) : 0;
+        return more == null ? highest : Math.max(highest, more.get().highest(letters));
     }
 
     @Override
     public boolean contains(Object other) {
-        return other instanceof RollId roll && Arrays.binarySearch(packed, packed(roll)) >= 0;
+        return other instanceof RollId roll
+                && (isHere(roll) || more != null && more.get().contains(roll));
+    }
+
+    @Override
+    public boolean isEmpty() {
+        return packed.length == 0 && (more == null || more.get().isEmpty());
+    }
+
+    /** Whether there is more than one. */
+    public boolean areSeveral() {
+        return packed.length > 1 || size() > 1;
     }
 
     @Override
     public int size() {
-        return packed.length;
+        return more == null ? packed.length : all().size();
     }
 
     @Override
     public Iterator<RollId> iterator() {
+        return more == null ? inOrder() : all().iterator();
+    }
+
+    private Iterator<RollId> inOrder() {
         return new Iterator<>() {
             private int at;
 

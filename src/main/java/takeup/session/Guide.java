@@ -54,8 +54,8 @@ public record Guide(int step, String title, String hint) {
     /** All that ever happened is in memory, and there is no frame among it. */
     private static boolean isFirst(ShootState s) {
         return s.nextStep() == s.history().steps().size() + 1L
-                && s.rolls().keySet().containsAll(s.known())
-                && !hasEnded(s);
+                && !hasEnded(s)
+                && s.rolls().size() == s.known().size();
     }
 
     private static boolean hasEnded(ShootState s) {

@@ -2,7 +2,10 @@ package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -10,9 +13,12 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderMark;
+import takeup.files.JournalStore;
 import takeup.history.JournalStep;
+import takeup.journal.Archive;
 import takeup.message.Effect;
 import takeup.message.Message;
 import takeup.message.SaveError;
@@ -61,6 +67,21 @@ class DiskThreadTest {
         assertInstanceOf(Message.Listed.class, messages.poll(SECONDS, TimeUnit.SECONDS));
         disk.end();
         assertEquals(3, 200 - archive.mayEnd.availablePermits(), "lists read");
+    }
+
+    @Test
+    void finishedRollsThatCannotBeListedBehindTheFirstPictureAreToldOf(@TempDir Path folder) throws Exception {
+        Archive archive = new Archive(folder);
+        Files.writeString(folder.resolve("last-roll"), "R0001");
+        try (JournalStore store = JournalStore.take(archive)) {
+            Files.delete(folder.resolve("rolls/finished"));
+            Files.writeString(folder.resolve("rolls/finished"), "no folder");
+            DiskThread thread = new DiskThread(this.archive, Optional.of(store), messages);
+            thread.start();
+            Message.Notice told = assertInstanceOf(Message.Notice.class, messages.poll(SECONDS, TimeUnit.SECONDS));
+            assertTrue(told.text().startsWith("no roll can be loaded: "), told.text());
+            thread.end();
+        }
     }
 
     private static final class LargeArchive implements StepStore {

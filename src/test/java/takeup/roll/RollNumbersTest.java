@@ -115,6 +115,41 @@ class RollNumbersTest {
                 () -> RollNumbers.of(Set.of()).iterator().next());
     }
 
+    @Test
+    void thoseThatAreReadLaterAreReadOnceAnAnswerDependsOnThem() {
+        List<String> asked = new ArrayList<>();
+        RollNumbers later = RollNumbers.named(List.of("R0002", "R0004", "AB0001"));
+        RollNumbers all = RollNumbers.named(List.of("R0003", "R0005")).andLater(() -> {
+            asked.add("asked");
+            return later;
+        });
+        RollNumbers more = all.and(List.of(new RollId("R", 5), new RollId("R", 1)));
+        assertTrue(all.contains(new RollId("R", 5)) && more.contains(new RollId("R", 1)));
+        assertFalse(more.isEmpty());
+        assertTrue(all.areSeveral());
+        assertEquals(List.of(), asked);
+
+        assertTrue(all.contains(new RollId("AB", 1)) && more.contains(new RollId("R", 4)));
+        assertFalse(more.contains(new RollId("R", 9)));
+        assertEquals(5, all.highest("R"));
+        assertEquals(1, all.highest("AB"));
+        assertEquals(List.of("AB0001", "R0001", "R0002", "R0003", "R0004", "R0005"), words(more));
+        assertEquals(6, more.size());
+        assertEquals(
+                4,
+                RollNumbers.of(Set.of())
+                        .andLater(() -> later)
+                        .and(List.of(new RollId("R", 7)))
+                        .size());
+        assertTrue(
+                RollNumbers.of(Set.of(new RollId("R", 2))).andLater(() -> later).areSeveral());
+        RollNumbers none = RollNumbers.of(Set.of());
+        assertFalse(
+                RollNumbers.of(Set.of(new RollId("R", 2))).andLater(() -> none).areSeveral());
+        assertTrue(none.andLater(() -> none).isEmpty());
+        assertFalse(none.andLater(() -> later).isEmpty());
+    }
+
     private static List<String> words(RollNumbers numbers) {
         return numbers.stream().map(RollId::toString).toList();
     }
