@@ -56,12 +56,21 @@ public enum CharacterSet {
             }
             boolean owing = at > column;
             if (!cell.isSecondHalf() && !(owing && cell.isBlank() && before == ' ')) {
-                // A whole block stays: it is painted with the ground and needs no character, so figures are solid.
-                String text = cell.text().equals("█") ? "█" : spell(cell.text(), Character.isDigit(before));
+                String text = isFigure(cell) ? cell.text() : spell(cell.text(), Character.isDigit(before));
                 at = spelt.put(at, row, text, cell.role());
                 before = text.charAt(text.length() - 1);
             }
         }
+    }
+
+    /**
+     * Blocks of large figures stay: they are painted with the ground, so that figures are solid. Halves on the plate of
+     * a warning do not, since there the ground is the letter's and would hide the plate.
+     */
+    private static boolean isFigure(Cell cell) {
+        boolean isHalf = cell.text().equals("▀") || cell.text().equals("▄");
+        boolean isLetter = cell.role() == TextRole.READOUT || cell.role() == TextRole.STRONG;
+        return cell.text().equals("█") || isHalf && isLetter;
     }
 
     private String spell(String text, boolean isAfterDigit) {

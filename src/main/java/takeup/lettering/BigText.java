@@ -35,7 +35,7 @@ public final class BigText {
     };
 
     /** What {@link #NARROW} has. */
-    private static final String NARROW_LETTERS = LETTERS + "ABCDEFGHIJKLMNOPQRSTUVWXYZ:";
+    private static final String NARROW_LETTERS = LETTERS + "ABCDEFGHIJKLMNOPQRSTUVWXYZ:·";
 
     /** Five rows of narrow pixels: three rows high, for a pair that finds no more room, and for names. */
     private static final String[] NARROW = {
@@ -82,7 +82,8 @@ public final class BigText {
         "#.# #.# .#. #.# #.#",
         "#.# #.# .#. .#. .#.",
         "### ..# .#. #.. ###",
-        ". # . # ."
+        ". # . # .",
+        ". . # . ."
     };
 
     /** A row of pixels of what has no shape, in both sizes. */

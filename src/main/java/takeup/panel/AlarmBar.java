@@ -3,6 +3,7 @@ package takeup.panel;
 import java.util.stream.Stream;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.message.SaveError;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -32,6 +33,31 @@ final class AlarmBar {
         String error = session.saveError().orElseThrow().text();
         alarm(grid, row, notSaved(session) + more(session), notSaved(session));
         alarm(grid, row + 1, error + "; held", error);
+    }
+
+    /** The same in place of the footer, and why beside the empty prompt, which is no band below the large figures. */
+    private static void drawNotSavedAtPrompt(Grid grid, Session session, int column, int row) {
+        String error = session.saveError().orElseThrow().text();
+        String all = notSaved(session) + more(session);
+        grid.put(column, row, TextFit.first(grid.columns() - column, error + "; held", error), TextRole.STRONG);
+        grid.fill(row + 1, TextRole.ALARM);
+        grid.put(0, row + 1, TextFit.first(grid.columns(), all, notSaved(session)), TextRole.ALARM);
+    }
+
+    /** What it says, beside the empty prompt; answers whether there was anything. */
+    static boolean drawAtPrompt(Grid grid, Session session, int column, int row) {
+        int room = grid.columns() - column;
+        if (WarningPlate.isNotSaved(session)) {
+            drawNotSavedAtPrompt(grid, session, column, row);
+        } else if (session.settings().readOnly().isPresent()) {
+            String text = " READ ONLY: " + session.settings().readOnly().get() + " ";
+            grid.put(column, row, Width.cut(text, room), TextRole.CAUTION);
+        } else if (!session.waiting().isEmpty()) {
+            grid.put(column, row, "saving …", TextRole.QUIET);
+        } else {
+            return false;
+        }
+        return true;
     }
 
     /** The first of these that fits, else the last. */

@@ -7,7 +7,6 @@ import takeup.advice.StandingWarnings;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
-import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.lettering.BigText;
@@ -110,7 +109,7 @@ public final class CounterPanel {
         boolean isLarge = Layout.of(grid).counterScale() > 1;
         int wide = isLarge ? BigText.width(number, 1) : BigText.smallWidth(number);
         TextRole role = left > 0 ? TextRole.STRONG : TextRole.READOUT;
-        if (StandingWarnings.of(session.shown(), session.now()).contains(Warning.Code.FRAMES_LEFT)) {
+        if (isFewLeft(session)) {
             for (int y = 0; y < (isLarge ? 5 : 3); y++) {
                 grid.fill(column - 2, row + y, 1, TextRole.CAUTION);
                 grid.fill(column + wide + 1, row + y, 1, TextRole.CAUTION);
@@ -122,6 +121,11 @@ public final class CounterPanel {
             BigText.drawSmall(grid, column, row, number, role);
         }
         return column + wide;
+    }
+
+    /** Whether few frames are left, so that their number stands between bars. */
+    static boolean isFewLeft(Session session) {
+        return StandingWarnings.of(session.shown(), session.now()).contains(Warning.Code.FRAMES_LEFT);
     }
 
     /** What to set. */
@@ -172,7 +176,7 @@ public final class CounterPanel {
         int room = layout.right() - column;
         int at = grid.put(column, row, TextFit.plate(fault.code().standing()).text(), TextRole.CAUTION);
         String error = SettingText.error(state);
-        String remedy = instead();
+        String remedy = SettingText.instead(advice);
         String both = remedy + (remedy.isEmpty() || error.isEmpty() ? "" : " · ") + error;
         String brief = remedy.isEmpty() ? error : remedy;
         grid.put(at + 1, row, TextFit.first(room - (at + 1 - column), both, brief), TextRole.STRONG);
@@ -181,14 +185,6 @@ public final class CounterPanel {
             int line = layout.isAiry() ? row + 3 : row + 1;
             grid.put(column, line, Width.cut(fault.text(), room), TextRole.NORMAL);
         }
-    }
-
-    /** The pair that would do: {@code set f/8 1/125}; nothing where the light is not known, or there is none. */
-    private String instead() {
-        Optional<Suggestion> best = advice.isPresent() ? advice.get().bestOne() : Optional.empty();
-        return best.isPresent() && best.get().time().isPresent()
-                ? "set " + best.get().aperture() + " " + best.get().time().get()
-                : "";
     }
 
     /** What the setting comes to in this light: in words, as a bar, and what the sum is made of. */

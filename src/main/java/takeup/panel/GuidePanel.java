@@ -83,12 +83,21 @@ public final class GuidePanel {
 
     /** The guide on one line, for a small screen; answers how many rows it took. */
     public int drawLine(int row) {
-        if (guide.isEmpty()) {
-            return 0;
+        Optional<String> line = line(session);
+        if (line.isPresent()) {
+            grid.put(0, row, Width.cut(line.get(), layout.columns()), TextRole.STRONG);
         }
-        boolean isLast = guide.get().step() == Guide.STEPS;
-        String line = step() + ": " + (isLast ? "Space logs a frame" : "m 5.6 125, or Down and Enter");
-        grid.put(0, row, Width.cut(line, layout.columns()), TextRole.STRONG);
-        return 1;
+        return line.isPresent() ? 1 : 0;
+    }
+
+    /** The guide on one line; empty once it is over. */
+    static Optional<String> line(Session session) {
+        Optional<Guide> guide = Guide.of(session);
+        if (guide.isEmpty()) {
+            return Optional.empty();
+        }
+        int step = guide.get().step();
+        String todo = step == Guide.STEPS ? "Space logs a frame" : "m 5.6 125, or Down and Enter";
+        return Optional.of(step + " of " + Guide.STEPS + ": " + todo);
     }
 }

@@ -47,7 +47,7 @@ public final class MessageBar {
         // The last row of a part is the first of the next, since the word for more covers its end.
         int step = Math.max(1, most - 1);
         int parts = Math.max(1, (all.size() - 2) / step + 1);
-        int skipped = session.lastAnswer().isRead() ? 0 : session.lastAnswer().turned() % parts * step;
+        int skipped = session.lastAnswer().isRead() ? 0 : turned(grid, session) % parts * step;
         List<List<StyledText>> lines = all.subList(Math.min(skipped, all.size() - 1), all.size());
         boolean isRead = session.lastAnswer().isRead() && session.prompt().isEmpty();
         int shown = Math.min(isRead ? least : most, lines.size());
@@ -64,6 +64,43 @@ public final class MessageBar {
                 grid.put(Math.min(column, margin + width - Width.of(CUT)), first + i, CUT, role);
             }
         }
+    }
+
+    /**
+     * Writes its first row into so many columns, with the word that shows the rest where there is more. A caution about
+     * the sun in a finder or the voltage of a flash comes before what was answered.
+     */
+    static void drawFirst(Grid grid, Session session, int column, int row, int width) {
+        List<List<StyledText>> lines = lines(session, width);
+        int first = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            String plate = lines.get(i).get(0).text().strip();
+            if (plate.equals(Warning.Code.SUN.standing()) || plate.equals(Warning.Code.FLASH_VOLTAGE.standing())) {
+                first = i;
+            }
+        }
+        int at = column;
+        for (StyledText part : lines.get(first)) {
+            at = grid.put(at, row, part.text(), part.role());
+        }
+        if (lines.size() > 1) {
+            TextRole role = lines.get(first).get(lines.get(first).size() - 1).role();
+            int end = Math.min(at, column + width - Width.of(CUT));
+            grid.fill(end, row, column + width - end, grid.role(column + width, row));
+            grid.put(end, row, CUT, role);
+        }
+    }
+
+    /** Whether something was said that no key followed yet. */
+    static boolean isNew(Session session) {
+        return !isRead(session);
+    }
+
+    /** How many parts were shown: of the smallest shoot screen one row only, so that the first time shows its start. */
+    private static int turned(Grid grid, Session session) {
+        int turned = session.lastAnswer().turned();
+        boolean isOneRow = session.view().page() == Session.Page.SHOOT && grid.rows() < LargeFacts.ROWS + 5;
+        return isOneRow ? Math.max(0, turned - 1) : turned;
     }
 
     /** How many rows a message takes above a row where it may grow so far. */

@@ -131,7 +131,7 @@ public final class NamePlates {
 
     private int width() {
         String camera = camera();
-        String film = film();
+        String film = film(state);
         int both = cameraWidth()
                 + (film.isEmpty() ? 0 : GAP + (isLarge() ? GAP + BigText.width(film, 1) : BigText.smallWidth(film)));
         boolean isDrawable = BigText.isDrawable(camera + film);
@@ -154,7 +154,7 @@ public final class NamePlates {
             warning.get().draw(grid, layout.right() - warning.get().width(), row);
         }
         draw(left(), row, camera(), TextRole.STRONG);
-        draw(left() + cameraWidth() + GAP + (isLarge() ? GAP : 0), row, film(), TextRole.READOUT);
+        draw(left() + cameraWidth() + GAP + (isLarge() ? GAP : 0), row, film(state), TextRole.READOUT);
         return left() + width;
     }
 
@@ -167,10 +167,10 @@ public final class NamePlates {
     }
 
     private boolean isLarge() {
-        return layout.isGrand() && BigText.width(camera(), 1) + BigText.width(film(), 1) <= layout.room() / 2 + 6;
+        return layout.isGrand() && BigText.width(camera(), 1) + BigText.width(film(state), 1) <= layout.room() / 2 + 6;
     }
 
-    private boolean hasOtherBack(CameraPlace place) {
+    private static boolean hasOtherBack(ShootState state, CameraPlace place) {
         for (CameraPlace other : state.placesInUse()) {
             if (other.camera().equals(place.camera()) && !other.equals(place)) {
                 return true;
@@ -179,18 +179,27 @@ public final class NamePlates {
         return false;
     }
 
-    /** The camera's key, and its back where several are in use: {@code 645-2}. */
     private String camera() {
-        Optional<CameraPlace> place = state.placeInHand();
-        if (place.isEmpty()) {
-            return "";
-        }
-        Optional<String> back = hasOtherBack(place.get()) ? place.get().back() : Optional.empty();
-        String key = place.get().camera() + (back.isPresent() ? "-" + back.get() : "");
-        return key.toUpperCase(Locale.ROOT);
+        return camera(state) + back(state);
     }
 
-    private String film() {
+    /** The camera's key. */
+    static String camera(ShootState state) {
+        Optional<CameraPlace> place = state.placeInHand();
+        return place.isEmpty() ? "" : place.get().camera().toUpperCase(Locale.ROOT);
+    }
+
+    /** Its back where several are in use: {@code -2}. */
+    static String back(ShootState state) {
+        Optional<CameraPlace> place = state.placeInHand();
+        Optional<String> back = place.isPresent() && hasOtherBack(state, place.get())
+                ? place.get().back()
+                : Optional.empty();
+        return back.isPresent() ? "-" + back.get().toUpperCase(Locale.ROOT) : "";
+    }
+
+    /** The film's key. */
+    static String film(ShootState state) {
         return state.rollInHand().isEmpty()
                 ? ""
                 : state.rollInHand().get().film().stock().key().toUpperCase(Locale.ROOT);

@@ -10,6 +10,8 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.LightParts;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.lettering.TextFit;
 import takeup.report.ExposuresText;
 import takeup.report.LightText;
@@ -61,7 +63,15 @@ public final class SettingText {
         return state.day().light().isEmpty() ? "no reading to judge it by" : "";
     }
 
-    /** The same in few words: {@code 0.3 over}. */
+    /** The pair that would do: {@code set f/8 1/125}; nothing where the light is not known, or there is none. */
+    static String instead(Optional<Suggestions> advice) {
+        Optional<Suggestion> best = advice.isPresent() ? advice.get().bestOne() : Optional.empty();
+        return best.isPresent() && best.get().time().isPresent()
+                ? "set " + best.get().aperture() + " " + best.get().time().get()
+                : "";
+    }
+
+    /** How far the setting is off in few words: {@code 0.3 over}. */
     public static String errorBriefly(ShootState state) {
         OptionalDouble open = ExposureInHand.withFrame(state);
         if (open.isPresent()) {

@@ -30,10 +30,7 @@ public record WarningPlate(Optional<Warning.Code> code, String text) {
     /** The most urgent one in words that fit into so many columns; those that large figures show anyway come last. */
     public static Optional<WarningPlate> of(Session session, int columns) {
         if (isNotSaved(session)) {
-            WarningPlate whole = new WarningPlate(Optional.empty(), NOT_SAVED);
-            WarningPlate brief = new WarningPlate(Optional.empty(), "UNSAVED");
-            WarningPlate fits = whole.width() <= columns ? whole : brief;
-            return fits.width() <= columns ? Optional.of(fits) : Optional.empty();
+            return first(Optional.empty(), List.of(NOT_SAVED, "UNSAVED", "DISK"), columns);
         }
         ShootState state = session.shown();
         List<Warning.Code> standing = StandingWarnings.of(state, session.now());
@@ -47,11 +44,32 @@ public record WarningPlate(Optional<Warning.Code> code, String text) {
             codes.add(Warning.Code.FRAMES_LEFT);
         }
         for (Warning.Code code : codes) {
-            for (String words : wordings(code, session)) {
-                WarningPlate plate = new WarningPlate(Optional.of(code), words);
-                if (plate.width() <= columns) {
-                    return Optional.of(plate);
-                }
+            Optional<WarningPlate> plate = first(Optional.of(code), wordings(code, session), columns);
+            if (plate.isPresent()) {
+                return plate;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The same where what is wrong with the pair has no other place: it comes before all but what is not saved. */
+    static Optional<WarningPlate> withPair(Session session, Optional<Warning> fault, int columns) {
+        if (fault.isPresent() && !isNotSaved(session)) {
+            Warning.Code code = fault.get().code();
+            Optional<WarningPlate> plate = first(Optional.of(code), wordings(code, session), columns);
+            if (plate.isPresent()) {
+                return plate;
+            }
+        }
+        return of(session, columns);
+    }
+
+    /** The first of these words that fits. */
+    private static Optional<WarningPlate> first(Optional<Warning.Code> code, List<String> wordings, int columns) {
+        for (String words : wordings) {
+            WarningPlate plate = new WarningPlate(code, words);
+            if (plate.width() <= columns) {
+                return Optional.of(plate);
             }
         }
         return Optional.empty();
@@ -74,22 +92,27 @@ public record WarningPlate(Optional<Warning.Code> code, String text) {
         return switch (code) {
             case METER_SPEED -> {
                 String index = roll.isPresent() ? roll.get().film().index().toString() : "";
-                yield List.of("METER " + index, "EI " + index);
+                yield List.of("METER " + index, "EI " + index, "EI" + index, "METER");
             }
             case NO_LIGHT -> List.of("NO READING", "NO LIGHT", "NO EV");
-            case STALE_LIGHT -> List.of("OLD LIGHT", "OLD EV");
+            case STALE_LIGHT -> List.of("OLD LIGHT", "OLD EV", "OLD");
             case MOMENT -> {
                 Optional<NextMoment> next = NextMoment.of(state, session.now());
                 long minutes = next.isPresent() ? next.get().minutes() : 0;
-                yield minutes > 0 ? List.of("IN " + minutes + " MIN", minutes + " MIN") : List.of("NOW");
+                yield minutes > 0
+                        ? List.of("IN " + minutes + " MIN", minutes + " MIN", "IN " + minutes)
+                        : List.of("NOW");
             }
             case FRAMES_LEFT -> {
                 int left = roll.isPresent() ? roll.get().framesLeft() : 0;
-                yield List.of("FEW LEFT", left + " LEFT");
+                yield List.of("FEW LEFT", left + " LEFT", "LEFT");
             }
-            case CAMERA_METER -> List.of("CAMERA METER", "CAM METER");
+            case CAMERA_METER -> List.of("CAMERA METER", "CAM METER", "CAM EV", "CAM");
             case MID_GREY -> List.of("MID GREY", "GREY");
             case PUSH_MISMATCH -> List.of("PUSH");
+            case EXPIRED -> List.of("EXPIRED", "DATE");
+            case OUT_OF_RANGE -> List.of("NOT ON DIAL", "DIAL");
+            case RECIPROCITY, RECIPROCITY_BEYOND -> List.of("LONG");
             default -> List.of(code.standing());
         };
     }

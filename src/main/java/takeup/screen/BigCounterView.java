@@ -12,10 +12,12 @@ import takeup.lettering.TextFit;
 import takeup.panel.BottomBars;
 import takeup.panel.CounterPanel;
 import takeup.panel.FooterKeys;
+import takeup.panel.LargeFacts;
 import takeup.panel.Layout;
 import takeup.panel.NamePlates;
 import takeup.panel.PairFigures;
 import takeup.panel.SettingText;
+import takeup.panel.SmallBars;
 import takeup.panel.StatusWords;
 import takeup.panel.TopBar;
 import takeup.report.RollText;
@@ -27,6 +29,9 @@ import takeup.text.Width;
 final class BigCounterView {
     /** What to do with a roll that is full. */
     private static final String AT_END = "UNLOAD";
+
+    /** With fewer rows nothing can be larger than on the shoot screen: only its words go. */
+    private static final int SMALL = 18;
 
     private final Session session;
     private final Grid grid;
@@ -41,6 +46,14 @@ final class BigCounterView {
     }
 
     private void draw() {
+        Optional<Roll> film = session.shown().rollInHand();
+        if (grid.rows() < SMALL && film.isPresent()) {
+            if (!new LargeFacts(session, grid, film.get()).draw(SmallBars.top(grid, session))) {
+                NameBar.draw(grid, session);
+            }
+            SmallBars.draw(grid, session, StyledText.strong(words(film.get(), pair())));
+            return;
+        }
         int bottom = BottomBars.top(grid, session, 1);
         NamePlates names = new NamePlates(session, grid);
         boolean hasNames = bottom >= 15;

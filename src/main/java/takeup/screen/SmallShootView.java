@@ -20,10 +20,12 @@ import takeup.panel.CounterPanel;
 import takeup.panel.FilmStrip;
 import takeup.panel.FooterKeys;
 import takeup.panel.GuidePanel;
+import takeup.panel.LargeFacts;
 import takeup.panel.MomentLine;
 import takeup.panel.NamePlates;
 import takeup.panel.PairFigures;
 import takeup.panel.SettingText;
+import takeup.panel.SmallBars;
 import takeup.panel.StatusWords;
 import takeup.panel.WarningPlate;
 import takeup.report.RollText;
@@ -54,6 +56,10 @@ final class SmallShootView {
     }
 
     void draw() {
+        if (grid.rows() < WITH_NAMES && state.rollInHand().isPresent()) {
+            largeFacts(state.rollInHand().get());
+            return;
+        }
         NameBar.draw(grid, session);
         int row = 1;
         Optional<WarningPlate> large = Optional.empty();
@@ -64,7 +70,7 @@ final class SmallShootView {
             large = names.warning();
         }
         int bottom = BottomBars.top(grid, session, messageRows) - 1;
-        Optional<NextMoment> moment = NextMoment.of(state, session.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
+        Optional<NextMoment> moment = near();
         if (moment.isPresent()) {
             MomentLine.draw(grid, moment.get(), bottom--);
         }
@@ -77,6 +83,26 @@ final class SmallShootView {
             withoutFilm(bottom);
         }
         BottomBars.draw(grid, session, messageRows, FooterKeys.List.WHOLE);
+    }
+
+    /** All that is read from afar in ten rows, what else there is to know in those that are free. */
+    private void largeFacts(Roll roll) {
+        int end = SmallBars.top(grid, session);
+        if (!new LargeFacts(session, grid, roll).draw(end)) {
+            NameBar.draw(grid, session);
+        }
+        int bottom = Math.min(end, grid.rows() - 2) - 1;
+        Optional<NextMoment> moment = near();
+        if (moment.isPresent() && bottom >= LargeFacts.ROWS) {
+            MomentLine.draw(grid, moment.get(), bottom--);
+        }
+        below(roll, LargeFacts.ROWS, bottom);
+        SmallBars.draw(grid, session, SmallBars.rest(session, columns));
+    }
+
+    private Optional<NextMoment> near() {
+        Optional<NextMoment> moment = NextMoment.of(state, session.now());
+        return moment.isPresent() && moment.get().minutes() <= NextMoment.LEAD ? moment : Optional.empty();
     }
 
     private void withoutFilm(int bottom) {

@@ -22,6 +22,9 @@ public final class Painter {
 
     private static final String BLOCKS_BY_GROUND = " ▄▀";
 
+    /** The same in plain characters: the letters with the most ink in the half that is not filled. */
+    private static final String PLAIN_BLOCKS_BY_GROUND = " g\"";
+
     /** So many unchanged cells are written rather than gone over. */
     private static final int SHORT_GAP = 4;
 
@@ -172,7 +175,8 @@ public final class Painter {
             frame.append(cell.pixels().written(depth, characterSet));
         } else if (ground(cell.text()) >= 0) {
             // No font draws a block to the very edge of its cell, but every terminal fills a background that far.
-            frame.append(pen.filling(cell.role())).append(BLOCKS_BY_GROUND.charAt(ground(cell.text())));
+            String blocks = characterSet == CharacterSet.UNICODE ? BLOCKS_BY_GROUND : PLAIN_BLOCKS_BY_GROUND;
+            frame.append(pen.filling(cell.role())).append(blocks.charAt(ground(cell.text())));
         } else if (cell.role() == TextRole.ALARM && cell.text().equals(" ")) {
             frame.append(pen.alarmGround()).append(' ');
         } else {

@@ -124,21 +124,24 @@ class NarrowViewsTest {
 
     @Test
     void halfAFigureIsNeverShownBelowALongAnswer() {
-        Playing day = Playing.medium("m 5.6 125", "routine skip", "4 125", "why");
-        shows("  f/4 1/125", day, 40, 12);
+        Playing day = Playing.medium("m 5.6 125", "routine skip", "4 125", "why", "more");
+        shows("frame 2 · 15 left · f/4 1/125", day, 40, 12);
+        assertFalse(LargeLetters.isDrawn(Screen.render(day.shoot(), 40, 12), "2"));
         assertFalse(text(day, 40, 12).contains("█▀   █▀"), text(day, 40, 12));
     }
 
     @Test
     void theBigViewNamesCameraAndFilm() {
-        shows("645 back 1   cn400 EI 200", Playing.medium("4 125").press(Key.Name.F10), 40, 12);
+        Playing big = Playing.medium("4 125").press(Key.Name.F10);
+        LargeLetters.assertDrawn(Screen.render(big.shoot(), 40, 12), "645", "CN400");
     }
 
     @Test
     void wordsThatAreNotNeutralGoOnInTheNextRow() {
         Playing day = Playing.medium("m 5.6 125", "filter yellow", "bias +1/3", "tripod on");
-        shows("FILTER yellow  BIAS +1/3", day, 40, 12);
-        shows("TRIPOD", day, 40, 12);
+        shows("FILTER yellow  BIAS +1/3  TRIPOD", day, 40, 12);
+        shows("FILTER yellow  BIAS +1/3", day, 40, 17);
+        shows("TRIPOD", day, 40, 17);
     }
 
     @Test
@@ -148,7 +151,7 @@ class NarrowViewsTest {
 
     @Test
     void theRollIsDrawnWhereRowsAreFree() {
-        shows("◇", Playing.medium("m 5.6 125", "4 125"), 40, 12);
+        shows("◇", Playing.medium("m 5.6 125", "routine skip", "4 125"), 40, 14);
     }
 
     private static void shows(String fact, Playing day, int columns, int rows) {

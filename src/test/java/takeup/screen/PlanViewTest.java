@@ -39,7 +39,11 @@ class PlanViewTest {
                 .shoot();
         shows(shoot, 80, 24, "change now: 4 left, Start in 6 min wants 12 · MUST", "MOMENT", "newest frames");
         shows(shoot, 120, 40, "change now: 4 left, Start in 6 min wants 12");
-        shows(shoot, 40, 12, "change now: 4 left", "next frame");
+        Session read = Playing.medium("plan 15:06 Start wants 12 must", "4 125 x12", "m 4 125")
+                .press(Key.ctrl('l'))
+                .shoot();
+        shows(read, 40, 12, "change now: 4 left", "FEW LEFT");
+        LargeLetters.assertDrawn(Screen.render(read, 40, 12), "6 MIN");
         shows(
                 Playing.medium("plan 16:30 Prize-giving wants 12 must").shoot(),
                 80,

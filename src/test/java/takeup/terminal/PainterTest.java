@@ -193,6 +193,15 @@ class PainterTest {
         assertTrue(written().chars().allMatch(it -> it < 0x7f), written());
     }
 
+    @Test
+    void inAsciiHalfABlockIsAFilledCellWithInkInTheOtherHalf() throws IOException {
+        painter = new Painter(out, ColourDepth.NONE, CharacterSet.ASCII, Theme.MONO);
+        Grid grid = Grid.of(6, 2);
+        grid.put(0, 0, "x▀▄█x", TextRole.READOUT);
+        painter.show(grid);
+        assertTrue(written().contains("x<0;1;7mg\" <0;1mx"), written());
+    }
+
     private static Grid allLooks() {
         Grid grid = Grid.of(20, 1);
         for (TextRole look : TextRole.values()) {
