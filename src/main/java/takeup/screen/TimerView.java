@@ -20,6 +20,8 @@ final class TimerView {
     /** Rows of the figures where there is room for them. */
     private static final int FIGURES = 12;
 
+    private static final String CLOSE = "CLOSE";
+
     private final Session session;
     private final Grid grid;
     private final BulbTimer timer;
@@ -51,21 +53,27 @@ final class TimerView {
             }
         }
         if (top == 5) {
-            BigText.drawSmall(grid, (grid.columns() - BigText.smallWidth("CLOSE")) / 2, 1, "CLOSE", TextRole.ALARM);
+            BigText.drawSmall(grid, (grid.columns() - BigText.smallWidth(CLOSE)) / 2, 1, CLOSE, TextRole.ALARM);
         }
-        figures(large, top, rows, isOver ? TextRole.ALARM : TextRole.READOUT);
+        boolean isBeside = isOver && top < 5 && grid.columns() >= 2 * BigText.smallWidth(CLOSE) - 4;
+        if (isBeside) {
+            BigText.drawSmall(grid, 1, top + (rows - 3) / 2, CLOSE, TextRole.ALARM);
+        }
+        int start = isBeside ? BigText.smallWidth(CLOSE) + 2 : 0;
+        figures(large, start, top, rows, isOver ? TextRole.ALARM : TextRole.READOUT);
         int below = top + rows + 1;
         bar(isOpen || isOver ? 1 : Math.min(1, elapsed / target), isOpen, below);
         words(elapsed, target, isOpen, isOver, below + 1);
         BottomBars.drawStill(grid, session);
     }
 
-    private void figures(String text, int top, int rows, TextRole role) {
+    private void figures(String text, int left, int top, int rows, TextRole role) {
         int high = rows;
-        while (high > 3 && BigText.tallWidth(text, high) > grid.columns() - 2) {
+        int room = grid.columns() - left;
+        while (high > 3 && BigText.tallWidth(text, high) > room - 2) {
             high--;
         }
-        int column = Math.max(0, (grid.columns() - BigText.tallWidth(text, high)) / 2);
+        int column = left + Math.max(0, (room - BigText.tallWidth(text, high)) / 2);
         BigText.drawTall(grid, column, top + (rows - high) / 2, text, high, role);
     }
 

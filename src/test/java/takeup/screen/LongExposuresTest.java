@@ -82,6 +82,13 @@ class LongExposuresTest {
     }
 
     @Test
+    void onceItIsOverASmallWindowSaysSoInLargeLettersToo() {
+        Playing day = Playing.medium("set 8 b30s", "time").clockMoved(java.time.Duration.ofSeconds(33));
+        LargeLetters.assertDrawn(Screen.render(day.shoot(), 40, 12), "CLOSE");
+        LargeLetters.assertDrawn(Screen.render(day.shoot(), 80, 20), "CLOSE");
+    }
+
+    @Test
     void aSmallScreenShowsTheTimerToo() {
         String text = text(Playing.medium("set 8 b30s", "time"), 40, 12);
         assertTrue(text.contains("0s of 30s") && text.contains("Space closes"), text);
