@@ -65,6 +65,7 @@ public final class Main {
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);
         }
-        return Subcommands.run(arguments, out);
+        Optional<Integer> quick = QuickCommands.run(arguments, out);
+        return quick.isPresent() ? quick.get() : Subcommands.parse(arguments, out);
     }
 }

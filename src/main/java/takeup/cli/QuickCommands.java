@@ -6,10 +6,12 @@ import takeup.console.Console;
 import takeup.options.JsonOption;
 import takeup.options.PlainLine;
 import takeup.options.RollArgument;
+import takeup.ordering.OrderSubcommand;
 import takeup.profiles.CameraSubcommand;
 import takeup.profiles.StockSubcommand;
 import takeup.reviewing.FindSubcommand;
 import takeup.reviewing.FramesSubcommand;
+import takeup.reviewing.ReviewSubcommand;
 
 /** The commands of lines that are read by hand. */
 final class QuickCommands {
@@ -17,12 +19,23 @@ final class QuickCommands {
 
     /** Does what the line asks for; its exit status, or empty where it is no such line. */
     static Optional<Integer> run(String[] arguments, Console console) {
-        return PlainLine.of(arguments).map(it -> Subcommands.call(console, it));
+        Optional<PlainLine> line = PlainLine.of(arguments);
+        if (line.isEmpty()) {
+            return Optional.empty();
+        }
+        RootCommand root = new RootCommand(console);
+        try {
+            return Optional.of(of(line.get(), root).call());
+        } catch (Exception | Error e) {
+            return Optional.of(root.failed(e));
+        }
     }
 
     /** The command, ready to be called. */
-    static Callable<Integer> of(PlainLine line, RootCommand root) {
-        line.data().ifPresent(root::dataIn);
+    private static Callable<Integer> of(PlainLine line, RootCommand root) {
+        if (line.data().isPresent()) {
+            root.dataIn(line.data().get());
+        }
         switch (line.name()) {
             case "rolls" -> {
                 RollsSubcommand rolls = new RollsSubcommand();
@@ -64,6 +77,12 @@ final class QuickCommands {
             case "find" -> {
                 return FindSubcommand.of(
                         root, line.words().subList(1, line.words().size()), line.isJson());
+            }
+            case "review" -> {
+                return ReviewSubcommand.of(root, line.isJson());
+            }
+            case "order" -> {
+                return OrderSubcommand.list(root, line.isJson());
             }
             default -> {
                 return RollSubcommand.of(root, new RollArgument(line.words().get(1)), line.isJson());

@@ -1,14 +1,17 @@
 package takeup.cli;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
-import java.util.function.ToIntBiFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.disk.IoErrorText;
 import takeup.files.DataFolder;
 import takeup.options.GlobalOptions;
 
@@ -31,33 +34,45 @@ import takeup.options.GlobalOptions;
             "  takeup help order new"
         })
 final class RootCommand extends GlobalOptions implements Callable<Integer> {
-    private final Supplier<CommandSpec> allCommands;
-    private final ToIntBiFunction<String[], Console> answerer;
-
     @Option(
             names = "--warm",
             description = "Alone: makes the archive that lets takeup start quickly; again after a move or a new Java.")
     boolean warm;
 
-    RootCommand(Console console, Supplier<CommandSpec> allCommands, ToIntBiFunction<String[], Console> answerer) {
+    RootCommand(Console console) {
         super(console);
-        this.allCommands = allCommands;
-        this.answerer = answerer;
     }
 
     @Override
     public CommandSpec allCommands() {
-        return allCommands.get();
+        return Subcommands.all(console()).getCommandSpec();
     }
 
     @Override
     public int answer(String[] arguments, Console into) {
-        return answerer.applyAsInt(arguments, into);
+        return Subcommands.run(arguments, into);
     }
 
-    /** Where a crash report goes, also where what was typed as the data folder cannot be one. */
-    Path folderForReports() {
-        return DataFolder.data(typedFolder().filter(it -> !it.isBlank()));
+    /** Says why a command failed; its exit status. */
+    int failed(Throwable problem) {
+        if (problem instanceof IOException io) {
+            console().error(IoErrorText.words(io));
+            return 1;
+        }
+        if (problem instanceof InvalidPathException path) {
+            console().error(UsageErrors.noPath(path));
+            return 2;
+        }
+        if (problem instanceof CommandFailed why) {
+            console().error(why.getMessage());
+            return why.status();
+        }
+        // Also where what was typed as the data folder cannot be one.
+        Path folder = DataFolder.data(typedFolder().filter(it -> !it.isBlank()));
+        CrashReport.write(problem, folder, Clock.wall().truncatedTo(ChronoUnit.SECONDS))
+                .forConsole()
+                .forEach(console()::error);
+        return 1;
     }
 
     @Override

@@ -1,27 +1,19 @@
 package takeup.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.InvalidPathException;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
-import takeup.console.Clock;
-import takeup.console.CommandFailed;
 import takeup.console.Console;
-import takeup.disk.IoErrorText;
 import takeup.files.Version;
-import takeup.options.PlainLine;
 import takeup.options.RollArgument;
 
 /**
@@ -52,21 +44,12 @@ public final class Subcommands {
      * one that is named is built alone; what cannot be read with it goes to all of them, which know what to say.
      */
     public static int run(String[] arguments, Console console) {
-        return QuickCommands.run(arguments, console).orElseGet(() -> parse(arguments, console));
+        Optional<Integer> quick = QuickCommands.run(arguments, console);
+        return quick.isPresent() ? quick.get() : parse(arguments, console);
     }
 
-    /** Calls the command of a line that was read by hand. */
-    static int call(Console console, PlainLine line) {
-        Subcommands commands = new Subcommands(console);
-        RootCommand root = commands.root();
-        try {
-            return QuickCommands.of(line, root).call();
-        } catch (Exception | Error e) {
-            return commands.failed(e, root);
-        }
-    }
-
-    private static int parse(String[] arguments, Console console) {
+    /** The same of a line that {@link QuickCommands} does not know. */
+    static int parse(String[] arguments, Console console) {
         Subcommands commands = new Subcommands(console);
         Optional<Class<?>> named = named(arguments);
         CommandLine line = named.map(it -> commands.build(List.of(it))).orElseGet(commands::buildAll);
@@ -87,18 +70,6 @@ public final class Subcommands {
                 .map(commands::get);
     }
 
-    private RootCommand root() {
-        return new RootCommand(console, new AllCommands(this), Subcommands::run);
-    }
-
-    /** No lambda: Java would look up what it answers with, and load a part of picocli for a line that needs none. */
-    private record AllCommands(Subcommands commands) implements Supplier<CommandSpec> {
-        @Override
-        public CommandSpec get() {
-            return commands.buildAll().getCommandSpec();
-        }
-    }
-
     /** All commands with their options, for who describes them. */
     static CommandLine all(Console console) {
         return new Subcommands(console).buildAll();
@@ -109,7 +80,7 @@ public final class Subcommands {
     }
 
     private CommandLine build(Collection<Class<?>> commands) {
-        CommandLine line = new CommandLine(root());
+        CommandLine line = new CommandLine(new RootCommand(console));
         commands.forEach(line::addSubcommand);
         line.registerConverter(RollArgument.class, RollArgument::new);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
@@ -125,7 +96,8 @@ public final class Subcommands {
             console.error(UsageErrors.hint(problem));
             return 2;
         });
-        line.setExecutionExceptionHandler((problem, command, result) -> failed(problem, line.getCommand()));
+        line.setExecutionExceptionHandler(
+                (problem, command, result) -> line.<RootCommand>getCommand().failed(problem));
         return line;
     }
 
@@ -151,30 +123,7 @@ public final class Subcommands {
         try {
             return line.execute(arguments);
         } catch (RuntimeException | Error e) {
-            return crashed(e, line.getCommand());
+            return line.<RootCommand>getCommand().failed(e);
         }
-    }
-
-    private int failed(Throwable problem, RootCommand root) {
-        if (problem instanceof IOException io) {
-            console.error(IoErrorText.words(io));
-            return 1;
-        }
-        if (problem instanceof InvalidPathException path) {
-            console.error(UsageErrors.noPath(path));
-            return 2;
-        }
-        if (problem instanceof CommandFailed why) {
-            console.error(why.getMessage());
-            return why.status();
-        }
-        return crashed(problem, root);
-    }
-
-    private int crashed(Throwable mistake, RootCommand root) {
-        CrashReport.write(mistake, root.folderForReports(), Clock.wall().truncatedTo(ChronoUnit.SECONDS))
-                .forConsole()
-                .forEach(console::error);
-        return 1;
     }
 }

@@ -7,14 +7,25 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import takeup.console.Clock;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
+import takeup.files.JournalStore;
 import takeup.files.Settings;
 import takeup.grid.Theme;
+import takeup.journal.Archive;
+import takeup.review.Density;
+import takeup.review.FrameKey;
+import takeup.review.ReviewEvent;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
 import takeup.terminal.Terminal;
 import takeup.terminal.TerminalEnvironment;
 
@@ -36,6 +47,10 @@ final class WarmUp {
             "rolls --json",
             "frames",
             "frames --json",
+            "review",
+            "review --json",
+            "order list",
+            "order list --json",
             "roll 1",
             "roll 1 --json",
             "day-end",
@@ -98,6 +113,7 @@ final class WarmUp {
                         return status;
                     }
                 }
+                judge(new Archive(folder));
                 ask(folder);
                 return 0;
             } finally {
@@ -106,6 +122,18 @@ final class WarmUp {
         } catch (IOException e) {
             out.error("the warm-up could not be done: " + IoErrorText.words(e));
             return 1;
+        }
+    }
+
+    /** Its scans are back. */
+    private static void judge(Archive archive) throws IOException {
+        RollId id = archive.finishedRolls().get(0);
+        List<ReviewEvent> verdicts = new ArrayList<>();
+        for (Frame frame : Roll.of(archive.roll(id).records()).orElseThrow().frames()) {
+            verdicts.add(new ReviewEvent.Judged(FrameKey.of(frame), Optional.of(Density.GOOD)));
+        }
+        try (JournalStore disk = JournalStore.take(archive)) {
+            disk.keep(id, Clock.wall(), verdicts);
         }
     }
 

@@ -128,6 +128,17 @@ public sealed interface Reciprocity
             return past(metered, times * points.get(points.size() - 1).seconds());
         }
 
+        // Written by hand, here and in Point: the generated equals takes long at its first use.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Table table && points.equals(table.points);
+        }
+
+        @Override
+        public int hashCode() {
+            return points.hashCode();
+        }
+
         private double along(double time, boolean forth) {
             if (time <= points.get(0).seconds()) {
                 return time;
@@ -239,6 +250,18 @@ public sealed interface Reciprocity
 
         private double stops() {
             return Stops.of(seconds);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Point point
+                    && Double.compare(seconds, point.seconds) == 0
+                    && Double.compare(value, point.value) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(seconds) + Double.hashCode(value);
         }
 
         private static void checkRising(List<Point> points) {

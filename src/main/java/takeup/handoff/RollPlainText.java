@@ -237,7 +237,7 @@ public final class RollPlainText {
         setting.zoomMm().ifPresent(it -> words.add(Plain.digits(it, 4) + " mm"));
         setting.distanceM().ifPresent(it -> words.add(Plain.digits(it, 3) + " m"));
         setting.filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
-        if (!setting.extension().equals(Extension.NONE)) {
+        if (setting.extension().kind() != Extension.Kind.NONE) {
             words.add(setting.extension().toString());
         }
         if (setting.biasStops() != 0) {

@@ -2,7 +2,6 @@ package takeup.index;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -27,13 +26,22 @@ public final class RollsAsLoaded {
     }
 
     /** When a roll was loaded, read from its entry in the list. */
-    private record Loading(RollId roll, long step) {
-        /** Steps are counted by each writer apart. */
-        static final Comparator<Loading> ORDER = Comparator.comparing((Loading it) -> it.roll.letters())
-                .thenComparing(Loading::step)
-                .thenComparing(Loading::roll);
-
+    private record Loading(RollId roll, long step) implements Comparable<Loading> {
         static final IndexKind<Loading> KIND = ListedRoll.KIND.readAs(Loading::read);
+
+        /** Steps are counted by each writer apart. */
+        @Override
+        public int compareTo(Loading other) {
+            int letters = roll.letters().compareTo(other.roll.letters());
+            if (letters != 0) {
+                return letters;
+            }
+            return step == other.step ? roll.compareTo(other.roll) : Long.compare(step, other.step);
+        }
+
+        private static Loading of(ListedRoll listed) {
+            return new Loading(listed.head().summary().id(), listed.loading());
+        }
 
         private static Loading read(String text) {
             int number = text.indexOf('\t');
@@ -49,7 +57,7 @@ public final class RollsAsLoaded {
         private boolean isSo = true;
 
         boolean test(Loading next) {
-            isSo = isSo && Loading.ORDER.compare(last, next) <= 0;
+            isSo = isSo && last.compareTo(next) <= 0;
             last = next;
             return isSo;
         }
@@ -65,7 +73,7 @@ public final class RollsAsLoaded {
         }
         List<ListedRoll> all = new ArrayList<>();
         List<String> problems = archive.forEach(ListedRoll.KIND, all::add);
-        all.sort(Comparator.comparing(it -> new Loading(it.head().summary().id(), it.loading()), Loading.ORDER));
+        all.sort((a, b) -> Loading.of(a).compareTo(Loading.of(b)));
         return new RollsAsLoaded(archive, ofRolls(problems), Optional.of(all));
     }
 

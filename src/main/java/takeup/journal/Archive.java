@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -181,7 +180,8 @@ public final class Archive {
             List<RollId> all = new ArrayList<>(rolls());
             Collections.sort(all);
             // The first writer's come first: another's begin later, whatever their letters.
-            all.sort(Comparator.comparing(it -> !it.letters().equals(FIRST_WRITER)));
+            all.sort((a, b) -> Boolean.compare(
+                    !a.letters().equals(FIRST_WRITER), !b.letters().equals(FIRST_WRITER)));
             for (RollId first : all) {
                 Optional<Roll> roll = Roll.of(roll(first).records());
                 if (roll.isPresent()) {

@@ -13,6 +13,8 @@ import java.util.Optional;
  */
 public record PlainLine(List<String> words, boolean isJson, Optional<String> data) {
     private static final String DATA = "--data";
+    private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
+    private static final String FIRST = LETTERS + "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789";
 
     /** What the line asks for; empty where it is no such line. */
     public static Optional<PlainLine> of(String[] arguments) {
@@ -25,7 +27,7 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
             if (isData && data.isEmpty()) {
                 data = Optional.of(argument.equals(DATA) ? arguments[++i] : argument.substring(DATA.length() + 1));
                 // After a blank it may be a command whose data folder was forgotten.
-                boolean mayBeCommand = argument.equals(DATA) && data.get().matches("[a-z-]+");
+                boolean mayBeCommand = argument.equals(DATA) && isMadeOf(data.get(), LETTERS + "-");
                 if (mayBeCommand
                         || data.get().isBlank()
                         || data.get().startsWith("-")
@@ -34,7 +36,7 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
                 }
             } else if (argument.equals("--json") && !isJson && !words.isEmpty()) {
                 isJson = true;
-            } else if (argument.matches(isFind(words) ? "[a-zA-Z0-9][a-zA-Z0-9./ -]*" : "[a-zA-Z0-9][a-zA-Z0-9-]*")) {
+            } else if (isWord(argument, isFind(words) ? "./ -" : "-")) {
                 words.add(argument);
             } else {
                 return Optional.empty();
@@ -42,6 +44,20 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
         }
         PlainLine line = new PlainLine(words, isJson, data);
         return line.isKnown() ? Optional.of(line) : Optional.empty();
+    }
+
+    /** Whether it is letters, digits and these, and begins with none of these. */
+    private static boolean isWord(String argument, String further) {
+        return isMadeOf(argument, FIRST + further) && FIRST.indexOf(argument.charAt(0)) >= 0;
+    }
+
+    private static boolean isMadeOf(String argument, String characters) {
+        for (int i = 0; i < argument.length(); i++) {
+            if (characters.indexOf(argument.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return !argument.isEmpty();
     }
 
     /** Settings and dates are looked for, too: f2.8, 1/125. */
@@ -61,12 +77,13 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
 
     private boolean isKnown() {
         return switch (name()) {
-            case "rolls", "frames", "day-end" -> words.size() == 1;
+            case "rolls", "frames", "review", "day-end" -> words.size() == 1;
             case "paths", "check" -> words.size() == 1 && !isJson;
             case "keys" -> words.size() == 1 && data.isEmpty();
             case "roll" -> words.size() == 2;
             case "stock", "camera" -> words.size() <= 2 && !words.contains("new");
             case "find" -> words.size() > 1;
+            case "order" -> words.size() == 2 && words.get(1).equals("list") || words.size() == 1 && !isJson;
             default -> false;
         };
     }

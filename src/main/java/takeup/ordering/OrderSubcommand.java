@@ -3,6 +3,8 @@ package takeup.ordering;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
 
 /**
  * {@code takeup order}: from exposed rolls to a parcel for the lab, and where it is. Without a word of its own it lists
@@ -36,6 +38,15 @@ import picocli.CommandLine.Command;
             OrderLabsSubcommand.class
         })
 public final class OrderSubcommand extends OrderOptions implements Callable<Integer> {
+    /** The list of the orders with nothing but this. */
+    public static Callable<Integer> list(GlobalOptions global, boolean isJson) {
+        OrderListSubcommand list = new OrderListSubcommand();
+        list.order = new OrderSubcommand();
+        list.order.global = global;
+        list.json = JsonOption.asked(isJson);
+        return list;
+    }
+
     @Override
     public Integer call() throws IOException {
         return new OrderList(desk()).print();

@@ -3,7 +3,6 @@ package takeup.report;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +79,7 @@ public record DayEnd(
         day.forEach(it -> rolls.add(new RollEntry(it.id(), where(it, held), Optional.of(it))));
         RollsOfDay.missing(s, now, letters)
                 .forEach(it -> rolls.add(new RollEntry(it, Whereabouts.MISSING, Optional.empty())));
-        rolls.sort(Comparator.comparing(RollEntry::id));
+        rolls.sort((a, b) -> a.id().compareTo(b.id()));
         List<Oddity> oddities = new ArrayList<>();
         day.forEach(it -> oddities.addAll(Oddity.of(it)));
         held.orElse(Set.of()).stream()

@@ -37,4 +37,15 @@ public record FrameKey(int number, Optional<OffsetDateTime> at) {
         }
         return alike == 1 ? last : numbered;
     }
+
+    // Written by hand, here and in JudgedFrame: the generated equals takes longer at its first use than to list rolls.
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FrameKey key && number == key.number && at.equals(key.at);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * number + at.hashCode();
+    }
 }

@@ -38,13 +38,46 @@ public record JudgedFrame(
         String name() {
             return stock + " rated " + Plain.number(index);
         }
+
+        // Written by hand, as all of these here: the generated equals takes longer at its first use than to list rolls.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Rating it && Double.compare(index, it.index) == 0 && stock.equals(it.stock);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * stock.hashCode() + Double.hashCode(index);
+        }
     }
 
     /** The camera's key, and camera and lens. */
-    record Gear(String body, String lens) {}
+    record Gear(String body, String lens) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Gear it && body.equals(it.body) && lens.equals(it.lens);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * body.hashCode() + lens.hashCode();
+        }
+    }
 
     /** How many stops under and over a stock tolerates. */
-    record Latitude(double under, double over) {}
+    record Latitude(double under, double over) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Latitude it
+                    && Double.compare(under, it.under) == 0
+                    && Double.compare(over, it.over) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(under) + Double.hashCode(over);
+        }
+    }
 
     /** What may be the cause of an error, each with the name that a frame gives it. */
     public enum Factor {
@@ -86,6 +119,30 @@ public record JudgedFrame(
                 (int) Math.round(10 * Math.max(-12, Math.min(12, over.getAsDouble()))),
                 new Latitude(stock.underStops(), stock.overStops()),
                 verdict));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof JudgedFrame it
+                && overTenths == it.overTenths
+                && verdict == it.verdict
+                && rating.equals(it.rating)
+                && gear.equals(it.gear)
+                && method.equals(it.method)
+                && light.equals(it.light)
+                && developer.equals(it.developer)
+                && latitude.equals(it.latitude);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = 31 * rating.hashCode() + gear.hashCode();
+        hash = 31 * hash + method.hashCode();
+        hash = 31 * hash + light.hashCode();
+        hash = 31 * hash + developer.hashCode();
+        hash = 31 * hash + overTenths;
+        hash = 31 * hash + latitude.hashCode();
+        return 31 * hash + verdict.ordinal();
     }
 
     /** All of it in one line. */

@@ -2,7 +2,6 @@ package takeup.review;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,18 +51,23 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
         }
         List<Map.Entry<JudgedFrame, Integer>> cases =
                 new ArrayList<>(counts.counts().entrySet());
-        cases.sort(Comparator.comparing(
-                (Map.Entry<JudgedFrame, Integer> it) -> it.getKey().toString()));
+        cases.sort((a, b) -> a.getKey().line().compareTo(b.getKey().line()));
         return new Search(cases).lesson();
     }
 
     /** One cause that is weighed: the cases that it marks. */
     private record Suspect(
-            JudgedFrame.Factor factor,
-            String name,
-            Optional<JudgedFrame.Rating> rating,
-            boolean[] marked,
-            int frames) {}
+            JudgedFrame.Factor factor, String name, Optional<JudgedFrame.Rating> rating, boolean[] marked, int frames) {
+        @Override
+        public boolean equals(Object other) {
+            return this == other;
+        }
+
+        @Override
+        public int hashCode() {
+            return name.hashCode();
+        }
+    }
 
     private static final class Search {
         private final List<Map.Entry<JudgedFrame, Integer>> cases;

@@ -57,6 +57,15 @@ public final class ReviewSubcommand implements Callable<Integer> {
             description = "With --rate: the stock's key, where several ratings are proposed.")
     String stock;
 
+    /** The command with nothing but this. */
+    public static ReviewSubcommand of(GlobalOptions global, boolean isJson) {
+        ReviewSubcommand review = new ReviewSubcommand();
+        review.global = global;
+        review.json = JsonOption.asked(isJson);
+        review.output = new OutputOption();
+        return review;
+    }
+
     @Override
     public Integer call() throws IOException {
         refuseWhatDoesNotGoTogether();

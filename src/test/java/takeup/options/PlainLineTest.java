@@ -24,6 +24,10 @@ class PlainLineTest {
                 "stock",
                 "stock bw400 --json",
                 "camera 645",
+                "review",
+                "review --json",
+                "order",
+                "order list --json",
                 "find bw400 f2.8 1/125 since 2026-05"
             })
     void isReadByHand(String line) {
@@ -54,7 +58,10 @@ class PlainLineTest {
                 "keys --data here",
                 "frames --partition x",
                 "day-end 1-3",
-                "order",
+                "order --json",
+                "order new",
+                "order list r7",
+                "review --rate",
                 "stock new",
                 "camera new --data here",
                 "stock bw400 cn400",
