@@ -7,6 +7,7 @@ import java.util.Map;
 import takeup.ordering.OrderSubcommand;
 import takeup.profiles.CameraSubcommand;
 import takeup.profiles.StockSubcommand;
+import takeup.reviewing.CostsSubcommand;
 import takeup.reviewing.DigitalSubcommand;
 import takeup.reviewing.FindSubcommand;
 import takeup.reviewing.FramesSubcommand;

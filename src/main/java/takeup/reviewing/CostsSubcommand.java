@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.reviewing;
 
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -29,7 +29,7 @@ import takeup.text.Padding;
         name = "costs",
         description = "Adds up what rolls cost, as cost on the prompt noted it: by shoot, roll or month.",
         footer = {"", "For example:", "  takeup costs --by month", "  takeup costs --by roll --csv > costs.csv"})
-final class CostsSubcommand implements Callable<Integer> {
+public final class CostsSubcommand implements Callable<Integer> {
     private static final List<String> GROUPS = List.of("shoot", "roll", "month");
 
     @ParentCommand
