@@ -1,8 +1,9 @@
 package takeup.grid;
 
 /**
- * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the
- * lower one's. Without colour it is a shade, without our own glyphs a blank on the mean colour.
+ * Two dots of a picture in one cell, one above the other: the half block {@code ▄} in the lower dot's colour on the
+ * upper one's, since fonts leave a line free above {@code ▀}. Without colour it is a shade, without our own glyphs a
+ * blank on the mean colour.
  *
  * @param top the upper dot, red, green and blue in 24 bits; -1 for a cell that is no picture
  * @param bottom the lower dot
@@ -25,7 +26,7 @@ public record PixelPair(int top, int bottom) {
             return String.valueOf(ramp.charAt((int) Math.min(ramp.length() - 1, light * ramp.length())));
         }
         if (lettering == CharacterSet.UNICODE) {
-            return Style.of(top, bottom).sequence(depth) + "▀";
+            return Style.of(bottom, top).sequence(depth) + "▄";
         }
         return Style.of(mean(), mean()).sequence(depth) + " ";
     }

@@ -55,13 +55,18 @@ public record Style(Colour foreground, Colour background, boolean bold, boolean 
 
     /**
      * The sequence that sets it where another style of the same terminal is set: only the colours that differ,
-     * {@code ESC [38;5;208m}, unless weight or one of the terminal's own colours has to come back.
+     * {@code ESC [38;5;208m}, or that letters and ground are exchanged, unless weight or one of the terminal's own
+     * colours has to come back.
      */
     public String sequenceAfter(Style before) {
         String letters = foreground.parameters(false);
         String ground = background.parameters(true);
         String lettersBefore = before.foreground.parameters(false);
         String groundBefore = before.background.parameters(true);
+        boolean sameColours = letters.equals(lettersBefore) && ground.equals(groundBefore);
+        if (sameColours && bold == before.bold && underline == before.underline && reverse != before.reverse) {
+            return reverse ? "\u001b[7m" : "\u001b[27m";
+        }
         boolean comesBack =
                 letters.isEmpty() && !lettersBefore.isEmpty() || ground.isEmpty() && !groundBefore.isEmpty();
         if (comesBack || !weight().equals(before.weight())) {

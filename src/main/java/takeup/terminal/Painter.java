@@ -20,7 +20,7 @@ public final class Painter {
     /** Blocks of large figures, and below each what is drawn on a ground of its colour instead. */
     private static final String BLOCKS = "█▀▄";
 
-    private static final String BLOCKS_BY_GROUND = " ▄▀";
+    private static final String BLOCKS_BY_GROUND = " ▄▄";
 
     /** The same in plain characters: the letters with the most ink in the half that is not filled. */
     private static final String PLAIN_BLOCKS_BY_GROUND = " g\"";
@@ -174,11 +174,15 @@ public final class Painter {
             }
             frame.append(cell.pixels().written(depth, characterSet));
         } else if (ground(cell.text()) >= 0) {
-            // No font draws a block to the very edge of its cell, but every terminal fills a background that far.
-            String blocks = characterSet == CharacterSet.UNICODE ? BLOCKS_BY_GROUND : PLAIN_BLOCKS_BY_GROUND;
-            frame.append(pen.filling(cell.role())).append(blocks.charAt(ground(cell.text())));
+            // No font draws a block to the very top of its cell, but every terminal fills a background that far: of the
+            // blocks only the lower half is written, and what is above it is the background.
+            boolean isUnicode = characterSet == CharacterSet.UNICODE;
+            String blocks = isUnicode ? BLOCKS_BY_GROUND : PLAIN_BLOCKS_BY_GROUND;
+            boolean isWritten = isUnicode && cell.text().equals("▄");
+            frame.append(isWritten ? pen.unlined(cell.role()) : pen.filling(cell.role()))
+                    .append(blocks.charAt(ground(cell.text())));
         } else if (cell.role() == TextRole.ALARM && cell.text().equals(" ")) {
-            frame.append(pen.alarmGround()).append(' ');
+            frame.append(pen.unlined(TextRole.ALARM)).append(' ');
         } else {
             frame.append(pen.in(cell.role())).append(cell.text());
         }

@@ -12,10 +12,9 @@ import takeup.grid.Theme;
 final class Pen {
     private static final int UNKNOWN = -1;
     private static final int ROLES = TextRole.values().length;
-    private static final int ALARM_GROUND = 2 * ROLES;
 
-    /** Of each role; behind them what fills an area in each; then what lies between the letters of an alarm. */
-    private final Style[] styles = new Style[ALARM_GROUND + 1];
+    /** Of each role; behind them what fills an area in each; then each without the line below its letters. */
+    private final Style[] styles = new Style[3 * ROLES];
 
     private final String[] whole = new String[styles.length];
     private final String[][] changes = new String[styles.length][styles.length];
@@ -26,9 +25,8 @@ final class Pen {
             Style style = theme.style(role).at(depth);
             styles[role.ordinal()] = style;
             styles[ROLES + role.ordinal()] = style.filling();
+            styles[2 * ROLES + role.ordinal()] = style.unlined();
         }
-        // The line below the letters of an alarm would cross it.
-        styles[ALARM_GROUND] = styles[TextRole.ALARM.ordinal()].unlined();
     }
 
     /** It may write with anything now. */
@@ -46,9 +44,9 @@ final class Pen {
         return to(ROLES + role.ordinal());
     }
 
-    /** What has it fill the plate of an alarm between its letters. */
-    String alarmGround() {
-        return to(ALARM_GROUND);
+    /** What has it write in this role without the line below letters, which would cross an area that is painted. */
+    String unlined(TextRole role) {
+        return to(2 * ROLES + role.ordinal());
     }
 
     /** Whether it writes in this role. */

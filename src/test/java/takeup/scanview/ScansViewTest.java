@@ -174,7 +174,7 @@ class ScansViewTest {
         Grid sheet = ScansView.render(typed(desk(1), "v"), pictures(), 80, 24);
         String truecolor = painted(sheet, ColourDepth.TRUE, CharacterSet.UNICODE);
         // The left half of each picture is 0xc86432, the right half black.
-        assertTrue(truecolor.contains("\u001b[0;38;2;200;100;50;48;2;200;100;50m▀"), truecolor);
+        assertTrue(truecolor.contains("\u001b[0;38;2;200;100;50;48;2;200;100;50m▄"), truecolor);
         assertTrue(painted(sheet, ColourDepth.INDEXED, CharacterSet.UNICODE).contains(";38;5;"));
         String mono = painted(sheet, ColourDepth.NONE, CharacterSet.UNICODE);
         assertFalse(mono.contains("38;"), mono);

@@ -199,7 +199,19 @@ class PainterTest {
         Grid grid = Grid.of(6, 2);
         grid.put(0, 0, "x▀▄█x", TextRole.READOUT);
         painter.show(grid);
-        assertTrue(written().contains("x<0;1;7mg\" <0;1mx"), written());
+        assertTrue(written().contains("x<7mg\" <27mx"), written());
+    }
+
+    /**
+     * Fonts leave a line free above the upper half block, which would cross a figure; below the lower one they do not.
+     */
+    @Test
+    void ofBlocksTheLowerHalfIsWrittenAndTheUpperOneIsGround() throws IOException {
+        painter = new Painter(out, ColourDepth.NONE, CharacterSet.UNICODE, Theme.MONO);
+        Grid grid = Grid.of(6, 2);
+        grid.put(0, 0, "x▀▄█x", TextRole.READOUT);
+        painter.show(grid);
+        assertTrue(written().contains("x<7m▄<27m▄<7m <27mx"), written());
     }
 
     private static Grid allLooks() {
@@ -238,6 +250,8 @@ class PainterTest {
                 int one = Integer.parseInt(parameters[i]);
                 if (one == 0) {
                     Arrays.fill(set, null);
+                } else if (one == 27) {
+                    set[2] = null;
                 } else if (one == 38 || one == 48) {
                     int end = i + (parameters[i + 1].equals("5") ? 2 : 4);
                     set[one == 38 ? 3 : 4] = String.join(";", Arrays.copyOfRange(parameters, i, end + 1));

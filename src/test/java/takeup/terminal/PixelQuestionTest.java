@@ -121,12 +121,12 @@ class PixelQuestionTest {
         Painter painter = new Painter(
                 out, ColourDepth.TRUE, CharacterSet.UNICODE, Theme.named("dark").orElseThrow());
         painter.show(grid);
-        assertTrue(out.toString(StandardCharsets.UTF_8).contains("▀"), "two dots to a cell");
+        assertTrue(out.toString(StandardCharsets.UTF_8).contains("▄"), "two dots to a cell");
         out.reset();
         painter.pixels(new Sixels(9, 18));
         painter.show(grid);
         String drawn = out.toString(StandardCharsets.UTF_8);
-        assertTrue(drawn.contains("\u001b[2;3H\u001bP0;1;0q") && !drawn.contains("▀"), "true pixels and no blocks");
+        assertTrue(drawn.contains("\u001b[2;3H\u001bP0;1;0q") && !drawn.contains("▄"), "true pixels and no blocks");
         out.reset();
         painter.show(grid);
         assertEquals("", out.toString(StandardCharsets.UTF_8), "it is there already");
