@@ -1,9 +1,11 @@
 package takeup.disk;
 
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
@@ -113,16 +115,31 @@ final class RealFileSystem implements FileSystem {
     /** Where something is mounted, as Linux tells; asked once, and nothing of it touched: a network may not answer. */
     private static synchronized List<String> mountPlaces() {
         if (mountPlaces == null) {
-            mountPlaces = new ArrayList<>();
-            try {
-                for (String line : Files.readAllLines(Path.of("/proc/self/mountinfo"))) {
-                    mountPlaces.add(line.split(" ", 6)[4].replace("\\040", " "));
-                }
-            } catch (IOException | RuntimeException e) {
-                // another system, or no /proc: then the disks alone tell
+            try (InputStream in = new FileInputStream("/proc/self/mountinfo")) {
+                mountPlaces = mountPlaces(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                mountPlaces = List.of(); // another system, or no /proc: then the disks alone tell
             }
         }
         return mountPlaces;
+    }
+
+    /** The fifth word of each line (proc(5), mountinfo). Cut by hand: the start waits for it. */
+    static List<String> mountPlaces(String lines) {
+        List<String> places = new ArrayList<>();
+        int end;
+        for (int line = 0; (end = lines.indexOf('\n', line)) >= 0; line = end + 1) {
+            int from = line;
+            for (int word = 1; word < 5; word++) {
+                from = lines.indexOf(' ', from) + 1;
+            }
+            int to = lines.indexOf(' ', from);
+            if (from > line && to > from && to < end) {
+                String place = lines.substring(from, to);
+                places.add(place.indexOf('\\') < 0 ? place : place.replace("\\040", " "));
+            }
+        }
+        return places;
     }
 
     @Override

@@ -16,6 +16,9 @@ public final class Hidden {
         if (point < 0x7f) {
             return point < ' ';
         }
+        if (isOfTheScreen(point)) {
+            return false;
+        }
         return switch (Character.getType(point)) {
             case Character.CONTROL,
                     Character.FORMAT,
@@ -50,6 +53,14 @@ public final class Hidden {
     /** Most of what is ever shown: a printable ASCII character. */
     private static boolean isPlain(char letter) {
         return letter >= ' ' && letter < 0x7f;
+    }
+
+    /**
+     * Dashes, points and quotation marks, and the blocks of lines, of which large letters are made, and of shapes: with
+     * these a screen can be drawn without the class library's table of all others, which takes a while to be made.
+     */
+    static boolean isOfTheScreen(int point) {
+        return point >= 0x2010 && point <= 0x2027 || point >= 0x2500 && point <= 0x25ff;
     }
 
     /** A code point as a visible escape: {@code \}{@code u{1b}}. */

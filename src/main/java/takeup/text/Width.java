@@ -26,10 +26,8 @@ public final class Width {
         0x3fffd
     };
 
-    /** The blocks of lines and of large letters, of which a screen is full: one column each. */
-    private static final int BOX_DRAWING = 0x2500;
-
-    private static final int GEOMETRIC_SHAPES = 0x25a0;
+    /** The two shapes that are shown as pictures. */
+    private static final int WIDE_SHAPES = 0x25fd;
 
     private Width() {}
 
@@ -56,7 +54,7 @@ public final class Width {
 
     /** Columns of one character that is fit to be shown: 0, 1 or 2. */
     public static int of(int point) {
-        if (point < 0x300 || point >= BOX_DRAWING && point < GEOMETRIC_SHAPES) {
+        if (point < 0x300 || Hidden.isOfTheScreen(point) && (point < WIDE_SHAPES || point > WIDE_SHAPES + 1)) {
             return 1;
         }
         int type = Character.getType(point);

@@ -1,7 +1,9 @@
 package takeup.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,6 +44,27 @@ class HiddenTest {
     })
     void isAControlAFormatOrABlankThatLooksLikeNothing(String point, boolean hidden) {
         assertEquals(hidden, Hidden.is(Integer.parseInt(point, 16)));
+    }
+
+    /** What is taken for shown without being looked up is no control, no format, and no mark on a letter. */
+    @Test
+    void whatTheScreenIsDrawnWithIsShown() {
+        Set<Integer> shown = Set.of(
+                (int) Character.DASH_PUNCTUATION,
+                (int) Character.INITIAL_QUOTE_PUNCTUATION,
+                (int) Character.FINAL_QUOTE_PUNCTUATION,
+                (int) Character.START_PUNCTUATION,
+                (int) Character.OTHER_PUNCTUATION,
+                (int) Character.OTHER_SYMBOL,
+                (int) Character.MATH_SYMBOL);
+        int count = 0;
+        for (int point = 0; point <= Character.MAX_CODE_POINT; point++) {
+            if (Hidden.isOfTheScreen(point)) {
+                assertTrue(shown.contains(Character.getType(point)), Integer.toHexString(point));
+                count++;
+            }
+        }
+        assertEquals(24 + 256, count);
     }
 
     @ParameterizedTest
