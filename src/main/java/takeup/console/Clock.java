@@ -11,6 +11,9 @@ import java.util.TimeZone;
 
 /** The time of day: the wall clock, or one that stands still until a line moves it, for rehearsals and tests. */
 public final class Clock {
+    /** Read at the first question, and kept: a program has one zone from its start to its end. */
+    private static final Optional<LocalTimeFile> LOCAL_TIME = LocalTimeFile.ofSystem();
+
     private final MonotonicClock running = new MonotonicClock();
     private Optional<OffsetDateTime> standing;
     private long passed;
@@ -38,11 +41,14 @@ public final class Clock {
     }
 
     /**
-     * The wall clock in the zone of this machine. The offset is asked of the older of Java's two readers of the zones:
-     * the newer one looks through every library for further zones first, which would hold up the first picture.
+     * The wall clock in the zone of this machine. Where the system's own file does not tell the offset, it is asked of
+     * the older of Java's two readers of the zones: the newer one looks through every library for further zones first.
      */
     public static OffsetDateTime wall() {
-        return at(Instant.now(), TimeZone.getDefault());
+        Instant now = Instant.now();
+        Optional<ZoneOffset> offset =
+                LOCAL_TIME.isPresent() ? LOCAL_TIME.get().at(now.getEpochSecond()) : Optional.empty();
+        return offset.isPresent() ? now.atOffset(offset.get()) : at(now, TimeZone.getDefault());
     }
 
     static OffsetDateTime at(Instant now, TimeZone zone) {

@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import takeup.grid.CharacterSet;
 import takeup.grid.ColourDepth;
 import takeup.grid.Grid;
@@ -40,7 +39,7 @@ public final class Terminal implements AutoCloseable {
     private final Thread givingBack = new GivingBack();
     private final EscapeFilter keys;
 
-    private final AtomicBoolean hasEnded = new AtomicBoolean();
+    private boolean hasEnded;
     /** Null until somebody listens. */
     private volatile TerminalListener listener;
 
@@ -111,9 +110,16 @@ public final class Terminal implements AutoCloseable {
 
     /** No key can come any more, or no picture be shown. */
     void end() {
-        if (!hasEnded.getAndSet(true) && listener != null) {
+        if (isFirstEnd() && listener != null) {
             listener.ended("the terminal was closed");
         }
+    }
+
+    /** By hand, as an AtomicBoolean takes 1 ms of the start to be made ready. */
+    private synchronized boolean isFirstEnd() {
+        boolean isFirst = !hasEnded;
+        hasEnded = true;
+        return isFirst;
     }
 
     /** Another size: the next picture is drawn whole. */
