@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import takeup.console.Console;
 import takeup.files.Version;
@@ -110,8 +112,12 @@ public final class Subcommands {
                 return;
             }
         }
-        CommandSpec command = at.getCommandSpec();
-        options.forEach(it -> command.remove(command.findOption(it)));
+        // Not by findOption: to prove that what it answers may be removed, Java 25 loads picocli at each start, screen too.
+        for (ArgSpec argument : List.copyOf(at.getCommandSpec().args())) {
+            if (argument.isOption() && options.contains(((OptionSpec) argument).longestName())) {
+                at.getCommandSpec().remove(argument);
+            }
+        }
     }
 
     private static void each(CommandLine line, Consumer<CommandLine> action) {
