@@ -11,7 +11,6 @@ import java.util.function.Consumer;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.ArgSpec;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import takeup.console.Console;
@@ -112,7 +111,8 @@ public final class Subcommands {
                 return;
             }
         }
-        // Not by findOption: to prove that what it answers may be removed, Java 25 loads picocli at each start, screen too.
+        // Not by findOption: to prove that what it answers may be removed, Java 25 loads picocli at each start, screen
+        // too.
         for (ArgSpec argument : List.copyOf(at.getCommandSpec().args())) {
             if (argument.isOption() && options.contains(((OptionSpec) argument).longestName())) {
                 at.getCommandSpec().remove(argument);

@@ -23,7 +23,9 @@ import takeup.terminal.TerminalEnvironment;
 /** What is loaded until the first picture stands, and with the first key: each class of it delays the start. */
 class StartPathTest {
     /** Our own classes until the first picture; the words of the prompt come with the first key. */
-    private static final int MOST = 232;
+    private static final int MOST = 234;
+    /** All of them, those of Java and of the libraries too, which Java brings in as it needs them. */
+    private static final int MOST_IN_ALL = 600;
 
     @TempDir
     Path scratch;
@@ -39,6 +41,11 @@ class StartPathTest {
         assertTrue(own.size() > 100, first.toString());
         assertEquals(List.of(), lambdasBeforeTheFirstPicture(first));
         assertTrue(own.size() <= MOST, own.size() + " classes until the first picture: " + rooms);
+        List<String> all = first.subList(first.indexOf(StartPathTest.class.getName()), firstMessage(first));
+        assertTrue(all.size() <= MOST_IN_ALL, all.size() + " classes in all: " + all);
+        for (String dear : List.of("com.fasterxml.", "java.math.BigDecimal", "sun.util.calendar.ZoneInfoFile")) {
+            assertEquals(List.of(), unwanted(first, dear), "what takes milliseconds to be made ready");
+        }
         assertEquals(List.of(), unwanted(first, "takeup.dispatch.CommandTable"));
         assertEquals(List.of(), unwanted(first, "picocli."));
         assertEquals(List.of(), unwanted(first, "java.util.Comparator$$Lambda"));
@@ -67,11 +74,15 @@ class StartPathTest {
 
     /** The very first takes 5 ms, since Java makes ready what makes them, and starting a process takes 15. */
     private static List<String> lambdasBeforeTheFirstPicture(List<String> loaded) {
-        int firstMessage = loaded.indexOf("takeup.session.Update");
-        assertTrue(firstMessage > 0, "the loop took no message");
-        return loaded.subList(0, firstMessage).stream()
+        return loaded.subList(0, firstMessage(loaded)).stream()
                 .filter(it -> it.contains("$$Lambda") || it.equals("java.lang.ProcessBuilder"))
                 .toList();
+    }
+
+    private static int firstMessage(List<String> loaded) {
+        int at = loaded.indexOf("takeup.session.Update");
+        assertTrue(at > 0, "the loop took no message");
+        return at;
     }
 
     private static List<String> unwanted(List<String> loaded, String name) {

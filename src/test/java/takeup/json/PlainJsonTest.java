@@ -65,7 +65,8 @@ class PlainJsonTest {
         }
         for (int turn = 0; turn < 50_000; turn++) {
             double value = random.nextDouble() * (turn % 2 == 0 ? 1 : -1000);
-            String number = new BigDecimal(value).setScale(17, RoundingMode.HALF_UP).toPlainString();
+            String number =
+                    new BigDecimal(value).setScale(17, RoundingMode.HALF_UP).toPlainString();
             assertEquals(
                     Optional.of(new Json.Num(Double.parseDouble(number), 1)), PlainJson.read(number, LONGEST, false));
         }
@@ -158,8 +159,9 @@ class PlainJsonTest {
                 if (path.toString().endsWith(".json")) {
                     texts.add(Files.readString(path));
                 } else if (path.toString().endsWith(".journal")) {
-                    texts.addAll(
-                            new String(Files.readAllBytes(path), StandardCharsets.UTF_8).lines().toList());
+                    texts.addAll(new String(Files.readAllBytes(path), StandardCharsets.UTF_8)
+                            .lines()
+                            .toList());
                 }
             }
         }
