@@ -1,7 +1,9 @@
 package takeup.action;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import takeup.dispatch.CommandTable;
@@ -19,7 +21,7 @@ import takeup.history.ShootState;
 record Action(
         String name,
         String line,
-        Function<ShootState, List<Field>> fields,
+        BiFunction<ShootState, LocalTime, List<Field>> fields,
         Predicate<ShootState> makesSense,
         Predicate<ShootState> isLikely) {
 
@@ -29,6 +31,11 @@ record Action(
     }
 
     static Action asking(String name, String line, Function<ShootState, List<Field>> fields) {
+        return timed(name, line, (s, now) -> fields.apply(s));
+    }
+
+    /** The same where what is asked depends on the time of the day. */
+    static Action timed(String name, String line, BiFunction<ShootState, LocalTime, List<Field>> fields) {
         return new Action(name, line, fields, s -> true, s -> false);
     }
 
@@ -49,7 +56,7 @@ record Action(
                 && makesSense.test(s);
     }
 
-    Choice choice(ShootState s) {
-        return new Choice(line, name, fields.apply(s));
+    Choice choice(ShootState s, LocalTime now) {
+        return new Choice(line, name, fields.apply(s, now));
     }
 }

@@ -1,5 +1,6 @@
 package takeup.action;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -89,7 +90,7 @@ public final class ActionTable {
                     .where(s -> s.rollInHand().isPresent()),
             Action.asking("what the lab must know", "condition", FilmFields::condition),
             Action.of("the plan", "plan"),
-            Action.asking("plan a moment", "plan", s -> RowActions.moment()),
+            Action.timed("plan a moment", "plan", (s, now) -> RowActions.moment(now)),
             Action.of("the bag", "bag"),
             Action.asking("film into the bag", "bag add", FilmFields::lot),
             Action.asking("film out of the bag", "bag take", FilmFields::inBag)
@@ -126,12 +127,12 @@ public final class ActionTable {
     private ActionTable() {}
 
     /** What can be done now, the likeliest first. */
-    public static Menu menu(ShootState s) {
+    public static Menu menu(ShootState s, LocalTime now) {
         List<Choice> likely = new ArrayList<>();
         List<Choice> rest = new ArrayList<>();
         for (Action it : ALL) {
             if (it.isPossible(s)) {
-                (it.isLikely().test(s) ? likely : rest).add(it.choice(s));
+                (it.isLikely().test(s) ? likely : rest).add(it.choice(s, now));
             }
         }
         likely.addAll(rest);

@@ -1,5 +1,6 @@
 package takeup.action;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -143,12 +144,26 @@ final class FilmFields {
                         .toList()));
     }
 
-    /** Half hours ahead, as they are typed. */
-    static Field clock(String title) {
+    /** Half hours as they are typed, and among them the time at which it starts. */
+    static Field clock(String title, LocalTime start) {
         List<String> times = new ArrayList<>();
-        for (int minutes = 6 * 60; minutes < 24 * 60; minutes += 30) {
+        int first = start.getHour() * 60 + start.getMinute();
+        int row = 0;
+        for (int minutes = 0; minutes < 24 * 60; minutes += 30) {
             times.add(String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60));
+            if (minutes <= first && first < minutes + 30) {
+                row = times.size() - (minutes == first ? 1 : 0);
+                if (minutes < first) {
+                    times.add(String.format(Locale.ROOT, "%d:%02d", first / 60, first % 60));
+                }
+            }
         }
-        return Field.digits(title, "", times, 12);
+        return Field.digits(title, "", times, row);
+    }
+
+    /** The next full half hour of the day. */
+    static LocalTime nextHalfHour(LocalTime now) {
+        int minutes = (now.getHour() * 60 + now.getMinute()) / 30 * 30 + 30;
+        return LocalTime.MIN.plusMinutes(Math.min(minutes, 24 * 60 - 30));
     }
 }

@@ -1,9 +1,11 @@
 package takeup.action;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.history.ShootState;
 import takeup.kit.Filter;
 import takeup.prompt.FrameArguments;
@@ -82,19 +84,23 @@ public final class RowActions {
     }
 
     /** A moment of the plan. */
-    public static Menu moment(int number) {
+    public static Menu moment(KeyMoment moment, LocalTime now) {
+        int number = moment.number();
         return menu(
                 "Moment " + number,
-                Choice.of("plan " + number, "at another time", FilmFields.clock("When?")),
+                Choice.of(
+                        "plan " + number,
+                        "at another time",
+                        FilmFields.clock("When?", moment.at().toLocalTime())),
                 Choice.of("plan drop " + number, "out of the plan"),
                 lateness("plan late", "all that are to come are later"),
                 lateness("plan early", "all that are to come are earlier"),
-                another());
+                another(now));
     }
 
     /** The plan while it has no moment. */
-    public static Menu plan() {
-        return menu("Plan", another());
+    public static Menu plan(LocalTime now) {
+        return menu("Plan", another(now));
     }
 
     /** The bag. */
@@ -149,8 +155,8 @@ public final class RowActions {
         all.add(new Choice("fridge add", "film into the fridge", FilmFields.lot(s)));
     }
 
-    private static Choice another() {
-        return new Choice("plan", "plan another moment", moment());
+    private static Choice another(LocalTime now) {
+        return new Choice("plan", "plan another moment", moment(now));
     }
 
     private static Choice lateness(String line, String name) {
@@ -161,9 +167,9 @@ public final class RowActions {
     }
 
     /** What a moment is made of. */
-    static List<Field> moment() {
+    static List<Field> moment(LocalTime now) {
         return List.of(
-                FilmFields.clock("When?"),
+                FilmFields.clock("When?", FilmFields.nextHalfHour(now)),
                 new Field(
                         "What?",
                         Field.Entry.WORDS,

@@ -71,7 +71,7 @@ public final class Tour {
     private static boolean takes(Session session, Key key) {
         boolean isFree = session.prompt().isEmpty()
                 && session.question().isEmpty()
-                && session.view().chosen() < 0
+                && !session.view().isChosen()
                 && session.view().page() != Page.ACTIONS;
         return isFree
                 && (key.name() == Key.Name.ENTER

@@ -1,5 +1,6 @@
 package takeup.panel;
 
+import java.util.List;
 import java.util.Optional;
 import takeup.advice.ExposureInHand;
 import takeup.advice.NextMoment;
@@ -9,6 +10,7 @@ import takeup.history.ShootState;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.MomentText;
+import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.ClockText;
@@ -99,9 +101,15 @@ public final class SmallBars {
         boolean isWrong = ExposureInHand.fault(state).isPresent();
         String instead = isWrong ? SettingText.instead(session.advice()) : "";
         String error = SettingText.errorBriefly(state);
-        String film = "EI " + roll.get().film().index() + "  " + roll.get().id() + "  ";
-        return instead.isEmpty()
-                ? StyledText.normal(TextFit.first(room, film + error + "  " + clock, film + clock))
-                : StyledText.strong(TextFit.first(room, instead + "  " + error + "  " + clock, instead + "  " + clock));
+        if (!instead.isEmpty()) {
+            return StyledText.strong(
+                    TextFit.first(room, instead + "  " + error + "  " + clock, instead + "  " + clock));
+        }
+        String left = RollText.left(roll.get());
+        List<String> all =
+                List.of("EI " + roll.get().film().index(), roll.get().id().toString(), left, error, clock);
+        List<String> brief = List.of(roll.get().id().toString(), left, clock);
+        return StyledText.normal(TextFit.first(
+                room, String.join("  ", all), String.join(" ", all).replace("  ", " "), String.join("  ", brief)));
     }
 }

@@ -1,5 +1,6 @@
 package takeup.session;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import takeup.action.Field;
 import takeup.action.Menu;
 import takeup.action.RowActions;
 import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.history.ShootState;
 import takeup.message.Key;
 import takeup.message.PendingLines.From;
@@ -32,10 +34,14 @@ final class ActionKeys {
         if (session.view().page() == Page.ORDER) {
             return OrderFlow.enter(session);
         }
+        LocalTime clock = session.now().toLocalTime();
         Optional<Menu> menu = switch (session.view().page()) {
             case FRAMES -> frame(s, row(session)).map(it -> RowActions.frame(s, it.number()));
             case ROLLS -> roll(session).map(it -> RowActions.roll(s, it.id(), it.state()));
-            case PLAN -> Optional.of(moment(session).map(RowActions::moment).orElseGet(RowActions::plan));
+            case PLAN ->
+                Optional.of(moment(session)
+                        .map(it -> RowActions.moment(it, clock))
+                        .orElseGet(() -> RowActions.plan(clock)));
             case BAG ->
                 Optional.of(lot(session)
                         .map(it -> RowActions.lot(s, it))
@@ -45,7 +51,7 @@ final class ActionKeys {
                 entry(session).flatMap(DayEnd.RollEntry::roll).map(it -> RowActions.roll(s, it.id(), it.state()));
             case SHOOT, ORDER, FIND, HELP, ACTIONS -> Optional.empty();
         };
-        Menu shown = menu.orElseGet(() -> ActionTable.menu(s));
+        Menu shown = menu.orElseGet(() -> ActionTable.menu(s, clock));
         return Transition.to(session.with(session.view().offering(shown)).saysNothing());
     }
 
@@ -82,13 +88,15 @@ final class ActionKeys {
         return session.dayEnd().inOrder().stream().skip(row(session)).findFirst();
     }
 
-    private static Optional<Integer> moment(Session session) {
-        List<Integer> moments = PlanTable.of(session.shown(), session.now()).stream()
-                .filter(it -> !it.number().isEmpty())
-                .map(it -> Integer.valueOf(it.number()))
+    private static Optional<KeyMoment> moment(Session session) {
+        List<String> numbers = PlanTable.of(session.shown(), session.now()).stream()
+                .map(PlanTable.Row::number)
+                .filter(it -> !it.isEmpty())
                 .toList();
         int row = row(session);
-        return row < moments.size() ? Optional.of(moments.get(row)) : Optional.empty();
+        return session.shown().day().plan().moments().stream()
+                .filter(it -> row < numbers.size() && numbers.get(row).equals(Integer.toString(it.number())))
+                .findFirst();
     }
 
     /** How many rows of a view can be highlighted; 0 for one that is only scrolled. */

@@ -43,7 +43,7 @@ final class EscapeKey {
             return LineFlow.take(session, "order");
         }
         Page page = session.view().page();
-        boolean isList = page == Page.ACTIONS || page == Page.ORDER || ActionKeys.rows(session) > 0;
+        boolean isList = page == Page.ACTIONS || session.view().isList();
         if (session.view().chosen() >= 0 && !isList) {
             return Transition.to(session.withoutChoice().saysNothing());
         }

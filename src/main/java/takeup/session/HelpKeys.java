@@ -78,7 +78,7 @@ final class HelpKeys {
     private static Session folding(Session session, Set<String> folded, String title) {
         Session after = session.with(session.view().folding(folded));
         int at = HelpList.of(after).start(title);
-        return highlight(after.with(after.view().chosen(-1)), at + 1);
+        return highlight(after.with(after.view().unchosen()), at + 1);
     }
 
     /** What is highlighted, or was looked for, is done where help was asked for; empty if that is nothing. */

@@ -60,7 +60,7 @@ final class PromptKeys {
         if (line.text().equals(session.prompt().text())) {
             return edited;
         }
-        View view = session.view().chosen(-1);
+        View view = session.view().unchosen();
         edited = edited.with(view.page() == Page.HELP ? view.scrolledTo(0) : view);
         LastAnswer.Tone tone = session.lastAnswer().tone();
         return tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.CHOICES ? edited.saysNothing() : edited;

@@ -68,7 +68,7 @@ final class SaveFlow {
             case BAG -> List.of("bag", "fridge").contains(accepted.answer().event());
             case ROLLS, DAY_END, ORDER, FIND, HELP, ACTIONS -> false;
         };
-        return stays ? view.chosen(-1) : view.page(Session.Page.SHOOT);
+        return stays ? view.unchosen() : view.page(Session.Page.SHOOT);
     }
 
     /** Hands the first step to the disk, if there is one and the disk is idle. */

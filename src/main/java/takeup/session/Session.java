@@ -162,7 +162,7 @@ public record Session(
 
     /** With nothing highlighted. */
     Session withoutChoice() {
-        return with(view.chosen(-1));
+        return with(view.unchosen());
     }
 
     // What is so now.

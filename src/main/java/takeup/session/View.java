@@ -84,10 +84,17 @@ public record View(
         Page under = isOver ? previous : page;
         Page from = other == Page.HELP || other == Page.ACTIONS ? under : Page.SHOOT;
         // An order is gone through row by row: the highlight waits under what a row asks.
-        int first = other == Page.ORDER ? 0 : -1;
-        int kept = other == Page.ORDER && page == Page.ACTIONS ? chosen() : first;
+        int kept = other == Page.ORDER && page == Page.ACTIONS ? chosen() : first(other);
         return new View(
                 other, from, Subject.ALL, new Place(0, kept), theme, big && other == Page.SHOOT, window, fromDisk);
+    }
+
+    /** The row of a page that is highlighted before any arrow: where Enter acts on a row, the first; else none. */
+    private static int first(Page page) {
+        return switch (page) {
+            case FRAMES, ROLLS, PLAN, BAG, DAY_END, ORDER -> 0;
+            case SHOOT, FIND, HELP, ACTIONS -> -1;
+        };
     }
 
     private View showing(Subject what) {
@@ -166,6 +173,21 @@ public record View(
 
     View chosen(int index) {
         return new View(page, previous, subject, new Place(scroll(), index), theme, big, window, fromDisk);
+    }
+
+    /** Whether an arrow chose a row: the first one of a list is highlighted without. */
+    public boolean isChosen() {
+        return chosen() > first(page);
+    }
+
+    /** Whether it is a list, of which a row is highlighted always. */
+    boolean isList() {
+        return first(page) >= 0;
+    }
+
+    /** The same with no row chosen by an arrow. */
+    View unchosen() {
+        return chosen(first(page));
     }
 
     View theme(String name) {

@@ -62,11 +62,24 @@ class ActionsTest {
     }
 
     @Test
+    void aMomentStartsAtTheNextHalfHourAndAnotherTimeAtItsOwn() {
+        Playing day = Playing.medium().later(10).press(Key.Name.F4).press(Key.Name.ENTER);
+        pickRow(day, "plan another moment");
+        assertEquals(
+                "15:30", menu(day).field().choices().get(menu(day).chosen()).typed());
+        day = Playing.medium("plan 16:10 Start wants 2").press(Key.Name.F4).press(Key.Name.ENTER);
+        pickRow(day, "at another time");
+        assertEquals(
+                "16:10", menu(day).field().choices().get(menu(day).chosen()).typed());
+        day = Playing.medium("routine skip").later(8 * 60 + 45).press(Key.Name.ENTER);
+        pickRow(day, "plan a moment");
+        assertEquals(
+                "23:30", menu(day).field().choices().get(menu(day).chosen()).typed());
+    }
+
+    @Test
     void theRowOfAListHasItsOwnActions() {
-        Playing day = Playing.medium("4 125 x3")
-                .press(Key.Name.F2)
-                .press(Key.Name.DOWN)
-                .press(Key.Name.DOWN);
+        Playing day = Playing.medium("4 125 x3").press(Key.Name.F2).press(Key.Name.DOWN);
         day.press(Key.Name.ENTER);
         assertEquals("Frame 2", menu(day).field().title());
         pickRow(day, "it is fogged or lost");

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.ThemeCommand;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.grid.Theme;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
@@ -24,6 +26,7 @@ import takeup.message.Effect;
 import takeup.message.Key;
 import takeup.message.Message;
 import takeup.prompt.PromptLine;
+import takeup.screen.Screen;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
 class KeysTest {
@@ -282,7 +285,28 @@ class KeysTest {
                     case "RECALLED" -> Key.of(Key.Name.PAGE_UP);
                     default -> Key.of(Key.Name.valueOf(how));
                 });
-        assertEquals(-1, day.shoot().view().chosen());
+        assertFalse(day.shoot().view().isChosen());
+    }
+
+    @ParameterizedTest(name = "on {0} Enter acts on the first row, and it is marked before any arrow")
+    @CsvSource({"F2, 2  15:00", "F3, R0002", "F4, 16:30", "F5, 120", "F6, R0001"})
+    void theRowThatEnterActsOnIsMarkedFromTheStart(Key.Name key, String words) {
+        Playing day = Playing.medium("4 125 x2", "plan 16:30 Start wants 2", "plan 17:00 Prizes wants 2");
+        day.lines("bag add 3 bw100 120", "bag add 2 cn400 120", "cam 35", "load bw400", "cam 645")
+                .press(key)
+                .pass(10);
+        assertEquals(0, day.shoot().view().chosen());
+        Grid grid = Screen.render(day.shoot(), 80, 24);
+        List<String> marked = new ArrayList<>();
+        String[] rows = grid.text().split("\n");
+        for (int row = 0; row < rows.length; row++) {
+            if (grid.role(2, row) == TextRole.CHOSEN) {
+                marked.add(rows[row]);
+            }
+        }
+        assertTrue(!marked.isEmpty() && marked.get(0).contains(words), marked + " in\n" + grid);
+        assertFalse(day.shoot().view().isChosen());
+        assertTrue(day.press(Key.Name.DOWN).shoot().view().isChosen() || key == Key.Name.F6);
     }
 
     @Test
