@@ -150,10 +150,12 @@ public record HelpList(String title, List<Section> sections) {
     }
 
     private static boolean isMeant(Entry entry, String wanted) {
-        return entry.key().isEmpty()
-                && CommandTable.find(entry.word())
-                        .filter(it -> HelpSearch.finds(it, wanted))
-                        .isPresent();
+        boolean isWord = CommandTable.find(entry.word())
+                .filter(it -> HelpSearch.finds(it, wanted))
+                .isPresent();
+        boolean isOutside =
+                HelpSearch.OUTSIDE.stream().anyMatch(it -> it.typed().equals(entry.typed()) && it.isMeant(wanted));
+        return entry.key().isEmpty() && (isWord || isOutside);
     }
 
     private static boolean has(String text, String wanted) {

@@ -291,6 +291,77 @@ class HelpTest {
         assertTrue(entries.stream().anyMatch(it -> it.key().isEmpty()), wanted + ": " + entries);
     }
 
+    /** Each with what it must lead to; words of the trade and of computers that stand in no form. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "exif, takeup scans 7 --sidecars=full",
+        "metadata, takeup scans 7 --sidecars=full",
+        "xmp, takeup scans 7 --sidecars=full",
+        "sidecar, takeup scans 7 --sidecars=full",
+        "backup, takeup paths",
+        "usb, takeup paths",
+        "save, takeup paths",
+        "settings, takeup paths",
+        "second folder, takeup paths",
+        "restore, undo",
+        "rename, fix",
+        "delete, drop",
+        "remove, drop",
+        "digitise, scans",
+        "contact, order",
+        "contact sheet, order",
+        "pdf, order",
+        "grey card, m",
+        "gray, m",
+        "sunny, m",
+        "weather, m",
+        "moon, m",
+        "light meter, m",
+        "sunset, plan",
+        "sunrise, plan",
+        "golden hour, plan",
+        "blue hour, plan",
+        "gps, place",
+        "location, place",
+        "flash sync, flash",
+        "sync, flash",
+        "double exposure, double",
+        "multiple exposure, double",
+        "long exposure, time",
+        "reciprocity, time",
+        "depth of field, sharp",
+        "hyperfocal, sharp",
+        "focus, sharp",
+        "polariser, filter",
+        "macro, tube",
+        "bellows, ext",
+        "handheld, tripod",
+        "shake, tripod",
+        "dark slide, lost",
+        "light leak, lost",
+        "x-ray, condition",
+        "airport, condition",
+        "expired, bag",
+        "price, bag",
+        "money, cost",
+        "search, find",
+        "keyword, find",
+        "people, with",
+        "rangefinder, cam",
+        "half frame, cam",
+        "compensation, bias",
+        "colour, theme",
+        "statistics, takeup review"
+    })
+    void whatIsCalledOtherwiseElsewhereIsFound(String wanted, String leadsTo) {
+        Playing day = seven().press(Key.Name.F1).type(wanted);
+        List<HelpList.Entry> entries = HelpList.of(day.shoot()).entries();
+        assertTrue(
+                entries.stream()
+                        .anyMatch(it -> it.word().equals(leadsTo) || it.typed().equals(leadsTo)),
+                wanted + ": " + entries);
+    }
+
     @Test
     void whatIsMeantButCalledOtherwiseIsFoundBehindItsName() {
         Playing day = seven().press(Key.Name.F1).type("wrong");
