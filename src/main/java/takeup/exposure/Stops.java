@@ -62,6 +62,11 @@ public final class Stops {
         return isRight(stops) ? "right" : tenths(stops) + (stops > 0 ? " over" : " under");
     }
 
+    /** The same in a table: {@code 0.3 over}, or {@code on meter}. */
+    public static String onMeter(double stops) {
+        return isRight(stops) ? "on meter" : error(stops);
+    }
+
     /** A count of stops in words: {@code 1 stop}, {@code 2.6 stops}, {@code half a stop} is {@code 0.5 stops}. */
     public static String words(double stops) {
         String tenths = tenths(stops);

@@ -173,7 +173,7 @@ public final class FrameText {
                         + Width.pad(Plain.textOr(setting.time(), "–"), wide)
                 : " ".repeat(2 * wide);
         String unjudged = isExposed ? "" : frame.kind().toString();
-        String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged;
+        String judged = error.isPresent() ? Stops.onMeter(error.getAsDouble()) : unjudged;
         String result = ExposuresText.soFar(roll, frame).orElse(judged);
         // With flash there is no result: the note begins in its place.
         boolean isShort = saved > 0 && isSet && result.isEmpty();

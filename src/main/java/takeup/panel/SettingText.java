@@ -49,7 +49,7 @@ public final class SettingText {
         if (open.isPresent()) {
             Roll roll = state.rollInHand().orElseThrow();
             return ExposuresText.soFar(roll, roll.newest().orElseThrow()).orElseThrow() + "; with this "
-                    + Stops.error(open.getAsDouble());
+                    + Stops.onMeter(open.getAsDouble());
         }
         if (light.totalStops().isPresent()) {
             if (!light.isMixed() && Stops.isRight(light.totalStops().getAsDouble())) {
@@ -75,11 +75,11 @@ public final class SettingText {
     public static String errorBriefly(ShootState state) {
         OptionalDouble open = ExposureInHand.withFrame(state);
         if (open.isPresent()) {
-            return "with this " + Stops.error(open.getAsDouble());
+            return "with this " + Stops.onMeter(open.getAsDouble());
         }
         OptionalDouble total = ExposureInHand.light(state).totalStops();
         if (total.isPresent()) {
-            return Stops.error(total.getAsDouble());
+            return Stops.onMeter(total.getAsDouble());
         }
         return state.day().light().isEmpty() ? "no reading" : "";
     }

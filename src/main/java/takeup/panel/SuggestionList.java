@@ -125,7 +125,8 @@ public final class SuggestionList {
         Suggestion it = suggestions.get(index);
         boolean isChosen = index == chosen;
         String time = Plain.textOr(it.time(), "–") + (isChosen ? "]" : "");
-        String error = it.errorStops().isPresent() ? Stops.error(it.errorStops().getAsDouble()) : "";
+        String error =
+                it.errorStops().isPresent() ? Stops.onMeter(it.errorStops().getAsDouble()) : "";
         String sum = it.overBoxStops().isPresent() ? overBox(it.overBoxStops().getAsDouble()) : "";
         String row = mark(index)
                 + (isChosen ? "[" : " ")

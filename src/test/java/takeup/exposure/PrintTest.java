@@ -83,6 +83,7 @@ class PrintTest {
     @CsvSource({"0.33,0.3 over", "-1.2,1.2 under", "0.04,right", "-0.04,right", "0.05,0.1 over"})
     void anErrorSaysWhichWay(double stops, String words) {
         assertEquals(words, Stops.error(stops));
+        assertEquals(words.replace("right", "on meter"), Stops.onMeter(stops));
     }
 
     @ParameterizedTest(name = "{0} is {1}")

@@ -406,7 +406,7 @@ class CrowdedScreensTest {
     @Test
     void ofANoteBesideTheSuggestionsMoreThanAWordIsSeen() {
         shows(
-                "right     the cox …",
+                "on meter  the cox …",
                 Playing.medium("m 5.6 125", "5.6 125 ; the cox laughs").shoot(),
                 80,
                 24);

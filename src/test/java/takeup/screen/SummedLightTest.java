@@ -31,7 +31,7 @@ class SummedLightTest {
     @CsvSource({"80,24", "120,40"})
     void anOpenFrameShowsHowManyExposuresItHasAndTheSumSoFar(int columns, int rows) {
         String text = text(Playing.medium("m ev10", "bias -1", "4 250", "double"), columns, rows);
-        assertTrue(text.contains("1 of 2, 1.0 under; with this right"), text);
+        assertTrue(text.contains("1 of 2, 1.0 under; with this on meter"), text);
         assertTrue(text.contains("DOUBLE"), text);
         assertFalse(text.contains("THIN"), text);
     }
