@@ -31,7 +31,6 @@ import takeup.search.FoundFrames;
 public final class StepFiles implements StepStore {
     private final Archive archive;
     private final Optional<JournalStore> disk;
-    private final OrderedDevelopment ordered;
     private final List<String> remarks = new ArrayList<>();
     private Optional<JournalStep> newest = Optional.empty();
 
@@ -39,7 +38,6 @@ public final class StepFiles implements StepStore {
     public StepFiles(Archive archive, Optional<JournalStore> disk) {
         this.archive = archive;
         this.disk = disk;
-        this.ordered = new OrderedDevelopment(new OrderFolder(archive.folder(), false));
     }
 
     private interface Write {
@@ -68,6 +66,10 @@ public final class StepFiles implements StepStore {
 
     @Override
     public Optional<String> export(List<Roll> rolls) {
+        if (rolls.isEmpty()) {
+            return Optional.empty();
+        }
+        OrderedDevelopment ordered = new OrderedDevelopment(new OrderFolder(archive.folder(), false));
         newest.ifPresent(it -> remarks.addAll(ordered.remarks(it, rolls)));
         return write(it -> it.settle(rolls)).map(SaveError::text);
     }

@@ -117,8 +117,11 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         }
         Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
         Scene shown = shown(context.scene(roll));
+        Setting set = roll.newest().isPresent()
+                ? setting.orSame(roll.newest().get().exposure().setting())
+                : setting;
         for (int i = 0; i < count; i++) {
-            Exposure exposure = exposure(context).withClockShift(shift);
+            Exposure exposure = exposure(set, context).withClockShift(shift);
             shift = Optional.empty();
             int number = roll.next() + i - again;
             entries.add(new JournalEntry.OnRoll(
@@ -142,9 +145,9 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         return kind == Frame.Kind.BLANK ? Scene.NONE.servingShoot(kept.shoot()) : scene.on(kept);
     }
 
-    private Exposure exposure(CommandContext context) {
+    private Exposure exposure(Setting set, CommandContext context) {
         return isExposed()
-                ? context.exposure(setting)
+                ? context.exposure(set)
                 : new Exposure(Optional.of(context.now()), Setting.NONE, Optional.empty(), Optional.empty());
     }
 

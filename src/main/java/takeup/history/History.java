@@ -23,7 +23,7 @@ public record History(List<JournalStep> steps) {
     public static final History EMPTY = new History(List.of());
 
     public History {
-        steps = List.copyOf(steps);
+        steps = GrowingList.of(steps);
     }
 
     /** Steps in any order; the parts of one step that were written to several files become one again. */
@@ -37,15 +37,12 @@ public record History(List<JournalStep> steps) {
                 inOrder.put(step.step(), new JournalStep(part.step(), part.at(), both));
             }
         }
-        return new History(List.copyOf(inOrder.values()));
+        return new History(new ArrayList<>(inOrder.values()));
     }
 
     /** The same and one step more. */
     public History and(JournalStep step) {
-        List<JournalStep> all = new ArrayList<>(steps.size() + 1);
-        all.addAll(steps);
-        all.add(step);
-        return new History(all);
+        return new History(GrowingList.of(steps).and(step));
     }
 
     public boolean isEmpty() {
@@ -154,6 +151,23 @@ public record History(List<JournalStep> steps) {
         return entries().flatMap(it -> it.as(kind).stream());
     }
 
+    /** What is written down on one roll, as the roll reads it. */
+    List<RollRecord> recordsOf(RollId roll) {
+        List<RollRecord> records = new ArrayList<>();
+        for (JournalStep step : steps) {
+            for (JournalEntry entry : step.entries()) {
+                if (entry.isOn(roll)) {
+                    records.add(record(step, (JournalEntry.OnRoll) entry));
+                }
+            }
+        }
+        return records;
+    }
+
+    private static RollRecord record(JournalStep step, JournalEntry.OnRoll entry) {
+        return new RollRecord(step.step(), step.at(), entry.event());
+    }
+
     /** What is written down on each roll, as the roll reads it. */
     Map<RollId, List<RollRecord>> rollRecords() {
         Map<RollId, List<RollRecord>> records = new TreeMap<>();
@@ -161,7 +175,7 @@ public record History(List<JournalStep> steps) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnRoll onRoll) {
                     records.putIfAbsent(onRoll.roll(), new ArrayList<>());
-                    records.get(onRoll.roll()).add(new RollRecord(step.step(), step.at(), onRoll.event()));
+                    records.get(onRoll.roll()).add(record(step, onRoll));
                 }
             }
         }

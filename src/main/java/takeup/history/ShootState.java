@@ -87,7 +87,7 @@ public record ShootState(
         for (Map.Entry<RollId, List<RollRecord>> one : written.entrySet()) {
             RollId id = one.getKey();
             if (!rolls.containsKey(id)) {
-                put(now, id, all.rollRecords().get(id));
+                put(now, id, all.recordsOf(id));
                 continue;
             }
             for (RollRecord record : one.getValue()) {

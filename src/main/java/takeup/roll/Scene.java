@@ -39,7 +39,7 @@ public record Scene(List<String> people, Place place, Optional<Assignment> shoot
 
     /** For a shoot that is not that of the roll. */
     public Scene servingShoot(Optional<Assignment> other) {
-        return new Scene(people, place, other, body);
+        return shoot.isEmpty() && other.isEmpty() ? this : new Scene(people, place, other, body);
     }
 
     /** Taken with the camera that its roll is in. */

@@ -49,6 +49,14 @@ public record Setting(
             filters = List.copyOf(filters);
         }
 
+        private boolean hasPartsOf(LensSetup other) {
+            return areOne(lens, other.lens)
+                    && zoomMm.equals(other.zoomMm)
+                    && distanceM.equals(other.distanceM)
+                    && (filters == other.filters || filters.isEmpty() && other.filters.isEmpty())
+                    && extension == other.extension;
+        }
+
         /** The focal length in use, in mm; empty for a zoom whose setting was not named. */
         OptionalDouble focalMm() {
             if (zoomMm.isPresent()) {
@@ -128,6 +136,24 @@ public record Setting(
                 change.biasStops().orElse(biasStops),
                 change.flash().orElse(flash),
                 change.tripod().orElse(tripod));
+    }
+
+    /**
+     * The other one, where it is made of the very same parts; else this one. A roll of frames that were all taken with
+     * one setting has it in memory once.
+     */
+    public Setting orSame(Setting other) {
+        boolean isSame = areOne(aperture, other.aperture)
+                && areOne(time, other.time)
+                && optics.hasPartsOf(other.optics)
+                && biasStops == other.biasStops
+                && flash == other.flash
+                && tripod == other.tripod;
+        return isSame ? other : this;
+    }
+
+    private static boolean areOne(Optional<?> one, Optional<?> other) {
+        return one.isPresent() ? other.isPresent() && one.get() == other.get() : other.isEmpty();
     }
 
     /** The same with no aperture and no time. */
