@@ -9,9 +9,9 @@ import java.nio.charset.StandardCharsets;
  * line tears sequences: without this, arrow up in three pieces would be read as Esc, {@code [} and {@code A}, which
  * mean something else.
  *
- * <p>A character within 30 ms after Escape makes it Alt with that character; what begins a sequence may come up to 120
- * ms later, and Escape alone is let through then. A sequence that stops for longer than 150 ms is thrown away, and so
- * is the rest of it if that comes within a further 400 ms.
+ * <p>A character other than Enter within 30 ms after Escape makes it Alt with that character; what begins a sequence
+ * may come up to 120 ms later, and Escape alone is let through then. A sequence that stops for longer than 150 ms is
+ * thrown away, and so is the rest of it if that comes within a further 400 ms.
  *
  * <p>Not every terminal marks what is pasted. More text with line ends in it than hands can type at once, 256 bytes
  * without a pause, is marked here, so that text pasted into the wrong window only stands on the prompt and runs
@@ -192,8 +192,12 @@ final class EscapeFilter extends InputStream {
         if (sequence.isIntroduced()) {
             return in.isReadyWithin(GAP_MILLIS);
         }
-        return in.isReadyWithin(ALT_MILLIS)
-                || in.isReadyWithin(LONE_ESCAPE_MILLIS - ALT_MILLIS) && beginsSequence(peek());
+        if (in.isReadyWithin(ALT_MILLIS)) {
+            // Alt with Enter means nothing here, but Escape and then Enter is typed quickly.
+            int next = peek();
+            return next != '\r' && next != '\n';
+        }
+        return in.isReadyWithin(LONE_ESCAPE_MILLIS - ALT_MILLIS) && beginsSequence(peek());
     }
 
     /**

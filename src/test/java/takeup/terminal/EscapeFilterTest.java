@@ -72,6 +72,15 @@ class EscapeFilterTest {
         reads("Esc, Esc, x", "^", 62, "^", 62, "x");
     }
 
+    @Test
+    void enterAtOnceAfterEscapeIsEnter() {
+        reads("Esc, Enter, x", "^\r", 1000, "x");
+        reads("Esc, Enter, x", "^\nx");
+        reads("Esc, Enter, x", "^", 10, "\r", 1000, "x");
+        reads("4, Esc, Enter, Esc, Enter", "4^\r^\r");
+        reads("Esc, Up", "^", 200, "^[A");
+    }
+
     @ParameterizedTest(name = "the rest of a key, {0} ms late, is no letter")
     @ValueSource(ints = {122, 150, 200, 300})
     void theRestOfATornKeyNeverBecomesLetters(int gap) {
