@@ -44,6 +44,8 @@ final class FullShootView {
     private final Optional<Suggestions> advice;
     /** The row after the body. */
     private final int end;
+    /** The first row that a longer message covers; the row after the body without one. */
+    private final int covered;
 
     FullShootView(Session session, Grid grid) {
         this.session = session;
@@ -52,6 +54,7 @@ final class FullShootView {
         this.layout = Layout.of(grid);
         this.advice = session.advice();
         this.end = BottomBars.top(grid, session, messageRows());
+        this.covered = BottomBars.covered(grid, session, messageRows());
     }
 
     /**
@@ -62,6 +65,7 @@ final class FullShootView {
         return state == other.state
                 && session.view().chosen() == other.session.view().chosen()
                 && end == other.end
+                && covered == other.covered
                 && WarningPlate.isNotSaved(session) == WarningPlate.isNotSaved(other.session)
                 && layout.columns() == other.layout.columns()
                 && layout.rows() == other.layout.rows()
@@ -102,17 +106,50 @@ final class FullShootView {
     }
 
     /**
+     * Where what stands below the names goes.
+     *
+     * @param counter row of the counter
+     * @param strip row of the film strip
+     * @param stripRows how many rows it is high; 0 where there is none
+     * @param list row of the list's heading
+     * @param listRows how many rows there are for the list with its heading
+     */
+    private record Rows(int counter, int strip, int stripRows, int list, int listRows) {}
+
+    /**
      * Counter and strip from above, the other cameras from below, the list in between; it has its rows before the strip
-     * and before anything is set apart.
+     * and before anything is set apart. A longer message that would leave fewer of them takes the strip's place.
      */
     private void withFilm(Roll roll, int top, int bottom) {
         int counterRows = 5 * layout.counterScale();
         int most = Math.max(1, Math.min(layout.placeRows(), bottom - top - counterRows - 2 - LEAST_LIST - 1));
         List<String> others = otherPlaces(most);
         int end = bottom - others.size();
+        Rows rows = rows(top, end, others);
+        if (covered - rows.list() - 1 < LEAST_LIST) {
+            Rows tight = rows(top, covered, List.of());
+            rows = tight.listRows() - 1 >= LEAST_LIST ? tight : rows;
+        }
         for (int i = 0; i < others.size(); i++) {
             grid.put(layout.margin(), end + i, Width.cut(others.get(i), layout.right()), TextRole.LABEL);
         }
+        new CounterPanel(session, advice, grid).draw(roll, rows.counter());
+        if (rows.stripRows() > 0) {
+            FilmStrip strip = new FilmStrip(grid, roll, layout.margin(), rows.strip(), rows.stripRows(), layout.room());
+            if (layout.hasUpperRebate()) {
+                strip.upperRebate();
+            }
+            strip.draw();
+        }
+        if (session.picks().rows().isEmpty()) {
+            lists(rows.list(), rows.listRows() - 1);
+        } else {
+            new GuidePanel(session, grid).drawChoices(rows.list(), rows.listRows());
+        }
+    }
+
+    private Rows rows(int top, int end, List<String> others) {
+        int counterRows = 5 * layout.counterScale();
         int stripRows = layout.isGrand() ? 3 : 1;
         int rebate = layout.hasUpperRebate() ? 1 : 0;
         int spare = end - top - counterRows - stripRows - 1 - rebate - LEAST_LIST - 1;
@@ -124,21 +161,11 @@ final class FullShootView {
         int above = free >= 1 ? 1 : 0;
         int between = free >= 3 ? 1 : 0;
         int below = free >= 4 ? 1 : 0;
-        int row = new CounterPanel(session, advice, grid).draw(roll, top + above) + between;
-        if (hasStrip) {
-            FilmStrip strip = new FilmStrip(grid, roll, layout.margin(), row + rebate, stripRows, layout.room());
-            if (layout.hasUpperRebate()) {
-                strip.upperRebate();
-            }
-            strip.draw();
-            row += rebate + stripRows + 1 + below;
-        }
-        int rows = end - row - (free >= 2 && !others.isEmpty() ? 1 : 0);
-        if (session.picks().rows().isEmpty()) {
-            lists(row, rows - 1);
-        } else {
-            new GuidePanel(session, grid).drawChoices(row, rows);
-        }
+        int row = top + above + Math.max(5, counterRows) + between;
+        int strip = row + rebate;
+        row += hasStrip ? rebate + stripRows + 1 + below : 0;
+        int listRows = end - row - (free >= 2 && !others.isEmpty() ? 1 : 0);
+        return new Rows(top + above, strip, hasStrip ? stripRows : 0, row, listRows);
     }
 
     private void lists(int row, int count) {

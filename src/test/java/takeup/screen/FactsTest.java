@@ -455,6 +455,29 @@ class FactsTest {
         assertTrue(rows >= 5, rows + " rows in " + text);
     }
 
+    @ParameterizedTest(name = "{0}; {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            bias 0                                                | 5.6 125 x17
+            bias 0                                                | 5.6 125 x18 ; Ines, bow seat, the old shell
+            bias 0                                                | 2.8 30 x18
+            filter yellow                                         | 4 125 x18
+            plan 15:10 Prize-giving wants 12 must                 | 5.6 125 x17
+            plan 15:10 Prize-giving wants 12; with Anna, Ben      | 5.6 60 x20
+            """)
+    void fiveRowsOfTheTableStandAboveWhatIsSaidOfFramesPastTheEnd(String before, String frames) {
+        Playing day = Playing.medium("m 5.6 125", "routine skip");
+        day.lines(before.split("; ")).lines(frames, "yes");
+        assertTrue(day.said().contains("past the end"));
+        String text = text(day.shoot(), new Size(80, 24));
+        long rows = text.lines().filter(it -> it.matches("[ •] f/.*")).count();
+        assertTrue(rows >= 5, rows + " rows in " + text);
+        for (Warning warning : day.shoot().lastAnswer().warnings()) {
+            assertTrue(text.replaceAll("\\s+", " ").contains(warning.text()), warning + " in " + text);
+        }
+        text = text(day.press(Key.ctrl('l')).shoot(), new Size(80, 24));
+        assertTrue(text.contains("▌"), "the strip is back once that was read: " + text);
+    }
+
     @Test
     void theMetersOwnPairIsSeenHoweverFarTheHighlightGoes() {
         Playing day = Playing.of("cam 35", "load bw400", "m 8 125");
