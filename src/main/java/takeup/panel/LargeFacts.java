@@ -32,6 +32,10 @@ public final class LargeFacts {
     private static final int PAIR = WORDS + 1;
     /** Columns in which a plate has some letters. */
     private static final int LEAST = 10;
+    /** Columns in which the words beside the counter are whole. */
+    private static final int WORDS_ROOM = 12;
+    /** Columns that are added between the counter and the frames left where there is room. */
+    private static final int APART = 4;
 
     private final Session session;
     private final ShootState state;
@@ -81,12 +85,16 @@ public final class LargeFacts {
 
     private void counter() {
         boolean isFull = roll.framesLeft() <= 0;
-        int at = isFull ? end() : next();
+        int at = isFull ? end() : next(0);
         warning = WarningPlate.withPair(session, fault, grid.columns() - at - 1);
+        int spare =
+                grid.columns() - at - 1 - (warning.isPresent() ? warning.get().width() : WORDS_ROOM);
+        if (!isFull && spare > 0) {
+            clear();
+            at = next(Math.min(spare, APART));
+        }
         if (isFull && warning.isEmpty() && WarningPlate.isNotSaved(session)) {
-            for (int row = COUNTER; row < WORDS; row++) {
-                grid.fill(0, row, grid.columns(), TextRole.NORMAL);
-            }
+            clear();
             at = endWithoutBars();
             warning = WarningPlate.withPair(session, fault, grid.columns() - at - 1);
         }
@@ -100,12 +108,21 @@ public final class LargeFacts {
         }
     }
 
-    /** The number of the next frame and how many are left; answers the column after them. */
-    private int next() {
+    private void clear() {
+        for (int row = COUNTER; row < WORDS; row++) {
+            grid.fill(0, row, grid.columns(), TextRole.NORMAL);
+        }
+    }
+
+    /**
+     * The number of the next frame and how many are left, apart as far as there is room, so that they are never read as
+     * one; answers the column after them.
+     */
+    private int next(int more) {
         String number = Integer.toString(roll.next());
         BigText.drawSmall(grid, 0, COUNTER, number, TextRole.READOUT);
-        int bars = CounterPanel.isFewLeft(session) ? 1 : 0;
-        return CounterPanel.left(session, roll, grid, BigText.smallWidth(number) + 2 + bars, COUNTER) + 2 * bars;
+        int bars = CounterPanel.isFewLeft(session) ? 2 : 0;
+        return CounterPanel.left(session, roll, grid, BigText.smallWidth(number) + 3 + more, COUNTER) + bars;
     }
 
     /** The end of the roll in place of the counter, and how many frames are past it. */

@@ -92,7 +92,7 @@ public record WarningPlate(Optional<Warning.Code> code, String text) {
         return switch (code) {
             case METER_SPEED -> {
                 String index = roll.isPresent() ? roll.get().film().index().toString() : "";
-                yield List.of("METER " + index, "EI " + index, "EI" + index, "METER");
+                yield List.of("METER " + index, "EI " + index, "EI" + index, "ISO");
             }
             case NO_LIGHT -> List.of("NO READING", "NO LIGHT", "NO EV");
             case STALE_LIGHT -> List.of("OLD LIGHT", "OLD EV", "OLD");
@@ -110,6 +110,9 @@ public record WarningPlate(Optional<Warning.Code> code, String text) {
             case CAMERA_METER -> List.of("CAMERA METER", "CAM METER", "CAM EV", "CAM");
             case MID_GREY -> List.of("MID GREY", "GREY");
             case PUSH_MISMATCH -> List.of("PUSH");
+            case DENSE -> List.of("DENSE", "OVER");
+            case LIGHT -> List.of("LIGHT", "OVER");
+            case CLOCK -> List.of("CLOCK", "TIME");
             case EXPIRED -> List.of("EXPIRED", "DATE");
             case OUT_OF_RANGE -> List.of("NOT ON DIAL", "DIAL");
             case RECIPROCITY, RECIPROCITY_BEYOND -> List.of("LONG");

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.BigText;
 import takeup.message.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
@@ -57,6 +58,21 @@ class LargeFactsTest {
         assertTrue(rows[10].contains("the disk is full; free some space"), picture.text());
         assertEquals("NOT SAVED: Frame 14 on R0002", rows[11]);
         assertEquals(TextRole.ALARM, picture.role(39, 11));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"4 125", "5.6 60 x9", "set 2.8 8", "5.6 60 x9; set 2.8 8", "5.6 60 x2; clock"})
+    void counterAndFramesLeftAreNeverReadAsOne(String lines) {
+        Playing day = Playing.of("cam 35", "load cn400", "routine skip", "m 5.6 60", "4 125");
+        day.lines(lines.split("; ")).press(Key.ctrl('l'));
+        Grid picture = Screen.render(day.shoot(), 40, 12);
+        String number = day.shoot().shown().rollInHand().orElseThrow().next() + "";
+        int start = BigText.smallWidth(number);
+        for (int row = 3; row < 6; row++) {
+            for (int column = start; column < start + 3; column++) {
+                assertEquals(" ", picture.cell(column, row).text(), picture.text());
+            }
+        }
     }
 
     @Test
