@@ -55,7 +55,7 @@ class LaunchTest {
         "--data day, true, 2",
         "--version, true, 2",
         "paths, true, 2",
-        "line --json, true, 0.1",
+        "line --json, true, 0.5",
         "frames --json, true, ''",
         "--data day rolls, true, ''",
         "scans match R0007, false, 4",
