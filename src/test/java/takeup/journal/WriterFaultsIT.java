@@ -214,10 +214,12 @@ class WriterFaultsIT {
 
     /**
      * Killed at each system call that writes, forces, moves or removes, in turn: what was said to be saved is there.
+     * With {@code --seccomp-bpf} strace sends a signal at the first call alone.
      */
     @ParameterizedTest(name = "killed at {0}")
-    @CsvSource({"write, 30", "fdatasync, 6", "fsync, 9", "rename, 1"})
-    void aKillAtAnyCallLosesNothingThatWasAcknowledged(String call, int most) throws IOException, InterruptedException {
+    @CsvSource({"write, 30, 5", "fdatasync, 6, 5", "fsync, 9, 9", "rename, 1, 1"})
+    void aKillAtAnyCallLosesNothingThatWasAcknowledged(String call, int most, int least)
+            throws IOException, InterruptedException {
         int killed = 0;
         int kept = 0;
         for (int at = 1; at <= most; at += most > 10 ? 3 : 1) {
@@ -231,7 +233,6 @@ class WriterFaultsIT {
                     "exec \"$@\" > '" + output + "' < /dev/null",
                     "sh",
                     "strace",
-                    "--seccomp-bpf",
                     "-f",
                     "-o",
                     "/dev/null",
@@ -255,7 +256,7 @@ class WriterFaultsIT {
                     found == acknowledged || found == acknowledged + 1,
                     "at " + call + " " + at + ": " + found + " of " + acknowledged);
         }
-        assertTrue(killed > 0, "nothing was killed");
+        assertTrue(killed >= least, "killed only " + killed + " times");
         assertTrue(
                 kept > 0 || !List.of("write", "fdatasync").contains(call),
                 "all was over before anything was acknowledged");
