@@ -44,17 +44,19 @@ class ClassArchiveIT {
         byte[] garbage = whole.clone();
         Arrays.fill(garbage, 0, 4096, (byte) 0x55);
         assertEquals(right, answer(home, "garbage", archive, garbage));
+        FileTime made = Files.getLastModifiedTime(home.resolve("takeup.jar"));
         // of another build: the program's own jar is newer than what the archive remembers
         Files.setLastModifiedTime(home.resolve("takeup.jar"), FileTime.fromMillis(System.currentTimeMillis() + 5000));
         assertEquals(right, answer(home, "stale", archive, whole));
         Files.delete(archive);
         assertEquals(right, answer(home, "missing"));
-        assertEquals("status 0\n--- stdout\n--- stderr\n", warm(home).toString());
+        Files.setLastModifiedTime(home.resolve("takeup.jar"), made);
         Path text = home.resolve("lib").resolve("archive.txt");
-        Files.writeString(text, Files.readString(text).replaceFirst("[0-9.]+ ", "99.0.1 "));
-        assertEquals(right, answer(home, "made for another Java"));
+        String fits = Files.readString(text);
+        Files.writeString(text, fits.replaceFirst("[0-9.]+ ", "99.0.1 "));
+        assertEquals(right, answer(home, "made for another Java", archive, whole));
+        Files.writeString(text, fits);
         Path moved = scratch.resolve("there");
-        assertEquals("status 0\n--- stdout\n--- stderr\n", warm(home).toString());
         Files.move(home, moved);
         assertEquals(right, answer(moved, "moved"));
         assertEquals("status 0\n--- stdout\n--- stderr\n", warm(moved).toString());
@@ -64,8 +66,8 @@ class ClassArchiveIT {
     /** From an archive the program runs on the boot class path, where some libraries do not find what they look for. */
     @Test
     void sidecarsAreWrittenWhereThereIsAnArchive() throws IOException {
-        Path home = copied("with an archive");
-        assertEquals(0, warm(home).status());
+        Path home = Path.of(System.getProperty("takeup.home"));
+        archive(home);
         new FakeLab(scratch.resolve("back")).scan("crew_01.tif", 0.4);
         run(home, "cam 645\nload cn400\nm 8 125\n8 125 ; bow\nunload yes\n", "line");
 
@@ -109,6 +111,8 @@ class ClassArchiveIT {
         for (String words : asked) {
             List<String> java = new ArrayList<>(List.of(
                     Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC",
                     "-jar",
                     home.resolve("takeup.jar").toString()));
             java.addAll(List.of(words.split(" ")));

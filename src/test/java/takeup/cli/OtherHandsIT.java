@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -141,6 +142,7 @@ class OtherHandsIT {
             cp rolls/finished/R0001.journal rolls/open/R0001.journal                   | it lies with the open and with the finished rolls
             cp rolls/finished/R0001.journal rolls/open/R0003.journal                   | by its records this is roll R0001
             """)
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void eachIsToldAndNothingOutsideChanges(String deed, String words) throws Exception {
         Path home = Files.createTempDirectory(scratch, "deed");
         Path folder = home.resolve("day");
@@ -150,9 +152,10 @@ class OtherHandsIT {
         Files.writeString(out.resolve("settings.json"), "{\"theme\": \"sun\"}");
         shell(folder, deed);
         Map<String, String> before = sums(out);
-        String data = scratch.relativize(folder).toString();
         Installed.Ended check = InProcess.run("", List.of("check", folder.toString()));
-        Installed.Ended line = line(data, "cam 645 1\nload cn400\n4 125\ncam 35\n8 125\nunload yes\n");
+        Installed.Ended line = InProcess.run(
+                "cam 645 1\nload cn400\n4 125\ncam 35\n8 125\nunload yes\n",
+                List.of("line", "--data", folder.toString(), "--clock", "2026-09-12T15:10+02:00"));
         assertEquals(before, sums(out), deed + ": " + line);
         List<String> said = new ArrayList<>(List.of(check.out(), check.err(), line.out(), line.err()));
         assertTrue(said.stream().anyMatch(it -> it.contains(words)), deed + ": " + check + line);
