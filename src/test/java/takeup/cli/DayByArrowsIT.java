@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
@@ -31,6 +32,7 @@ import takeup.session.Session;
  *
  * <p>Which keys lead to a row is worked out on a session in memory, as a person reads it off the screen.
  */
+@Tag("long")
 class DayByArrowsIT {
     private static final String DOWN = "\u001b[B";
     private static final String UP = "\u001b[A";

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,6 +19,7 @@ import takeup.Outside;
  * What the screen must stand, as a small part of the full figures; {@code -Dendurance=1} is the whole, and takes an
  * hour.
  */
+@Tag("long")
 class EnduranceIT {
     private static final String SHARE = System.getProperty("endurance", "0.03");
 

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,7 @@ import takeup.json.JsonText;
  * 25 kills by default, more with {@code -Dkills=200}. A kill takes the process and not the machine: that records are
  * forced is seen elsewhere.
  */
+@Tag("long")
 class KillIT {
     private static final int KILLS = Integer.getInteger("kills", 25);
     private static final int KILLS_IN_A_FOLDER = 8;

@@ -24,7 +24,7 @@ import takeup.Outside;
  * name away. After the next day's start the line is whole or was never typed, to the byte. By default at every third
  * such call, at all of them with {@code -Dkills=all}.
  */
-@Tag("slow")
+@Tag("long")
 class KilledLineIT {
     private static final boolean ALL = !System.getProperty("kills", "25").equals("25");
     private static final List<String> CALLS = List.of("fsync", "fdatasync", "rename", "link", "unlink", "write");

@@ -22,12 +22,12 @@ import takeup.disk.MemoryFileSystem;
 /**
  * The program ends without a word in the middle of a line, at some call on the disk and at some byte of what that call
  * writes, and in half of the cases once more in the middle of the next day's start. After the start that ends in order
- * the line is there whole or was never typed, and the day goes on. 60 points of each kind of line, more with
+ * the line is there whole or was never typed, and the day goes on. 40 points of each kind of line, more with
  * {@code -Dkills=1000}. That the disk in memory does as a real one does is for {@link KilledLineIT} to show.
  */
 @Tag("slow")
 class KilledPipeTest {
-    private static final int POINTS = Math.max(60, Integer.getInteger("kills", 60));
+    private static final int POINTS = Math.max(40, Integer.getInteger("kills", 40));
 
     /** What is being done when the program ends, and what was done before. */
     private enum Line {

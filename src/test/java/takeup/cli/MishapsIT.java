@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +69,7 @@ class MishapsIT {
     /**
      * Wherever it is killed: the film is in the camera and takes frames there, or it is out and another one goes in.
      */
+    @Tag("long")
     @Test
     void aFilmWhoseUnloadingWasBeingTakenBackIsInTheCameraOrOutOfItTheNextDay() {
         Outside.needs("strace");

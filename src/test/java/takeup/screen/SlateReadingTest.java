@@ -21,7 +21,7 @@ import takeup.scans.Slate;
 /** Slates read back off pictures that film, lens and scanner have spoilt. */
 @Tag("slow")
 class SlateReadingTest {
-    private static final int PICTURES = Integer.getInteger("slates", 500);
+    private static final int PICTURES = Integer.getInteger("slates", 240);
 
     @Test
     void nineteenOfTwentySpoiltPicturesAreReadRightAndNoneWrong() {
