@@ -106,6 +106,7 @@ final class PromptPipe {
         PromptSession.Reply reply = session.read(line, clock.now(), clock.ticks());
         reply.remarks().forEach(out::error);
         boolean goesOn = say(reply.outcome());
+        session.remarks().forEach(out::error);
         reply.exportError().ifPresent(why -> {
             isIncomplete = true;
             out.error("the export could not be written: " + why + "; it is tried again at the next start");

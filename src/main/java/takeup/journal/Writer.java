@@ -38,9 +38,7 @@ public final class Writer implements AutoCloseable {
     /** Rolls whose journals went to the open ones for the step in hand. */
     private final List<RollId> reopened = new ArrayList<>();
 
-    private boolean isLittleRoomReported;
-    /** The second in which folders and room were looked at last. */
-    private long lookedAt = Long.MIN_VALUE;
+    private final FolderWatch watch;
 
     private Writer(FileSystem drive, Archive archive, JournalPlaces places, FolderLock lock, List<String> remarks) {
         this.drive = drive;
@@ -52,6 +50,7 @@ public final class Writer implements AutoCloseable {
         this.journals = new OpenJournals(drive, new UnfinishedStep(drive, layout), remarks);
         this.moves = new JournalMoves(drive, archive, journals);
         this.reserve = Reserve.of(drive, layout.root());
+        this.watch = new FolderWatch(places, reserve);
     }
 
     /** Takes a data folder to write in; it is made if it is not there. */
@@ -142,7 +141,7 @@ public final class Writer implements AutoCloseable {
                     throw e;
                 }
                 remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
-                isLittleRoomReported = true;
+                watch.roomIsTold();
                 write(batch, texts);
             }
         });
@@ -223,15 +222,9 @@ public final class Writer implements AutoCloseable {
         journals.append(batch.step(), batch.at(), texts);
         reopened.clear();
         places.noteNewest(batch.rolls());
-        // What is only to be told is looked for once a second, and not again for each of many quick frames.
-        if (!journals.mendAllIfOneWasDisplaced() && batch.at().toEpochSecond() == lookedAt) {
-            return;
-        }
-        lookedAt = batch.at().toEpochSecond();
-        places.gone().ifPresent(remarks::add);
-        if (!isLittleRoomReported && reserve.isLow()) {
-            isLittleRoomReported = true;
-            remarks.add("less than 50 MB are free on this disk: free some space before it is full");
+        watch.written(batch.at());
+        if (journals.mendAllIfOneWasDisplaced()) {
+            watch.alarmed();
         }
     }
 
@@ -245,8 +238,12 @@ public final class Writer implements AutoCloseable {
         }
     }
 
-    /** What went wrong since this was last asked, and was put right without losing anything: sentences, often none. */
+    /**
+     * What went wrong since this was last asked, and was put right without losing anything: sentences, often none. It
+     * looks for more, so it is asked once a frame is acknowledged.
+     */
     public List<String> remarks() {
+        watch.look(remarks);
         List<String> all = List.copyOf(remarks);
         remarks.clear();
         return all;

@@ -43,13 +43,18 @@ public final class PromptSession {
      * The answer to a line.
      *
      * @param outcome what it came to: done, asked or rejected
-     * @param remarks what else was met on the way; often nothing
+     * @param remarks what was met in rolls that were read for it; often nothing
      * @param exportError why the files of a roll could not be brought up to date; empty if they were
      */
     public record Reply(Outcome outcome, List<String> remarks, Optional<String> exportError) {}
 
     public ShootState state() {
         return state;
+    }
+
+    /** What was put right on the disk, or is about to go wrong there: asked once a line is answered, often nothing. */
+    public List<String> remarks() {
+        return store.remarks();
     }
 
     /** Reads a line, and writes down what it does. */
@@ -127,7 +132,6 @@ public final class PromptSession {
         clock = step.isFrameOrReading() ? clock.withoutDrift() : clock;
         Optional<String> exportError = store.export(
                 accepted.export().stream().map(it -> state.rolls().get(it)).toList());
-        remarks.addAll(store.remarks());
         Outcome.Accepted done = exportError.isPresent()
                 ? accepted
                 : accepted.answering(accepted.answer().exported());

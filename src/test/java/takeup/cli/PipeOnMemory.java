@@ -67,7 +67,9 @@ final class PipeOnMemory {
 
     /** What a line came to at that time. */
     Outcome type(String line, OffsetDateTime at) {
-        return session.read(line, at, 0).outcome();
+        Outcome outcome = session.read(line, at, 0).outcome();
+        session.remarks();
+        return outcome;
     }
 
     /** Whether a line was refused because it could not be saved. */
