@@ -62,6 +62,11 @@ final class WarmUp {
     /** The roll is finished: the next start finds no film in the camera, and offers some. */
     private static final String FINISH = "unload yes\nquit\n";
 
+    /** A planned day with film from the bag, read again by the start after it. */
+    private static final String PLANNED = "bag add 4 cn400 120\nshoot Regatta at 59.33,18.07\n"
+            + "plan 23:59 Prize-giving wants 12 must\ncam 645\nload cn400\nm 5.6 125\nfilter yellow\n. ; bow\n"
+            + "flash 8\n.\nquit\n";
+
     /**
      * Keys as somebody types them: each is drawn before the next. All at once they would be a paste, and what the very
      * first key of a later start needs would not be among what was loaded.
@@ -105,7 +110,7 @@ final class WarmUp {
             try {
                 TerminalEnvironment environment =
                         TerminalEnvironment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
-                for (String keys : List.of("", KEYS, "", FINISH, "")) {
+                for (String keys : List.of("", KEYS, "", FINISH, "", PLANNED, "")) {
                     Terminal terminal = Terminal.withoutScreen(
                             new Typed(keys), environment, Theme.named("dark").orElseThrow());
                     int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark");
