@@ -2,11 +2,11 @@ package takeup.advice;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import takeup.day.CameraPlace;
 import takeup.day.Day;
 import takeup.day.FilmLot;
@@ -42,7 +42,8 @@ public record FilmBudget(
             date = day.shoot().get().date();
         }
         int wanted = 0;
-        Set<Camera> cameras = new LinkedHashSet<>();
+        // One may be there twice: to compare cameras, the generated hash code takes 20 ms to be made ready.
+        List<Camera> cameras = new ArrayList<>();
         for (KeyMoment moment : day.plan().ahead(now.toLocalDateTime(), date)) {
             wanted += moment.wants();
             if (moment.camera().isPresent()) {
@@ -68,13 +69,13 @@ public record FilmBudget(
         return new FilmBudget(wanted, left, rolls, frames, others, day.bag().kept());
     }
 
-    private static void add(Optional<Camera> camera, Set<Camera> into) {
+    private static void add(Optional<Camera> camera, List<Camera> into) {
         if (camera.isPresent()) {
             into.add(camera.get());
         }
     }
 
-    private static OptionalInt framesOn(FilmSize size, Set<Camera> cameras) {
+    private static OptionalInt framesOn(FilmSize size, List<Camera> cameras) {
         OptionalInt fewest = OptionalInt.empty();
         for (Camera camera : cameras) {
             Integer frames = camera.frames().get(size);

@@ -46,9 +46,9 @@ public record Day(
 
         /** On the next day: who and where lasts as long as the shoot does. */
         Showing carried(OffsetDateTime now) {
-            Optional<ShootInfo> still =
-                    shoot.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate()));
-            return new Showing(still, still.isPresent() ? scene : Optional.empty());
+            boolean isOn = shoot.isPresent()
+                    && !shoot.get().date().isBefore(now.minusHours(6).toLocalDate());
+            return isOn ? this : NOTHING;
         }
     }
 
@@ -206,7 +206,7 @@ public record Day(
 
     /** With others or another place on frames to come. */
     public Day with(Scene other) {
-        Optional<Scene> kept = Optional.of(other).filter(it -> !it.equals(Scene.NONE));
+        Optional<Scene> kept = other.isNone() ? Optional.empty() : Optional.of(other);
         return new Day(cameras, metering, new Showing(shoot(), kept), plan, supply, silenced, routine, paper);
     }
 

@@ -24,10 +24,22 @@ public record Plan(List<KeyMoment> moments, int last) {
         moments = moments.size() < 2 ? List.copyOf(moments) : inOrder(moments);
     }
 
+    /** Put in one by one: of a day there are few, and a comparator is a class more for the start to load. */
     private static List<KeyMoment> inOrder(List<KeyMoment> moments) {
-        List<KeyMoment> all = new ArrayList<>(moments);
-        all.sort((a, b) -> a.at().equals(b.at()) ? Integer.compare(a.number(), b.number()) : a.at().compareTo(b.at()));
+        List<KeyMoment> all = new ArrayList<>();
+        for (KeyMoment moment : moments) {
+            int at = all.size();
+            while (at > 0 && isBefore(moment, all.get(at - 1))) {
+                at--;
+            }
+            all.add(at, moment);
+        }
         return List.copyOf(all);
+    }
+
+    private static boolean isBefore(KeyMoment one, KeyMoment other) {
+        int order = one.at().compareTo(other.at());
+        return order < 0 || order == 0 && one.number() < other.number();
     }
 
     /** With a moment; it takes the place of one with the same number. */

@@ -29,17 +29,18 @@ public record FlashLight(
 
     /** The second light, where there is one. */
     public Optional<Aperture> fill() {
-        return measured.flatMap(Measured::fill);
+        return measured.isPresent() ? measured.get().fill() : Optional.empty();
     }
 
     /** The room's light that the reading holds, where it was metered. */
     public Optional<ExposureValue> room() {
-        return measured.flatMap(Measured::room);
+        return measured.isPresent() ? measured.get().room() : Optional.empty();
     }
 
     /** The aperture that is right for all of it: where two lights meet, the film gets the sum of both. */
     public double stops() {
-        return fill().map(it -> Stops.sum(aperture.stops(), it.stops())).orElseGet(aperture::stops);
+        Optional<Aperture> fill = fill();
+        return fill.isPresent() ? Stops.sum(aperture.stops(), fill.get().stops()) : aperture.stops();
     }
 
     /** What a flash meter showed at a time that is not known. */

@@ -207,7 +207,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                 new PlanEvent.BagChanged(
                         ShootPlanJson.lot(fields.inner("lot")),
                         fields.count("rolls"),
-                        fields.maybeText("into").map(RollEventJson::id));
+                        RollEventJson.maybeId(fields, "into"));
             case "fridge" -> new PlanEvent.FridgeChanged(ShootPlanJson.lot(fields.inner("lot")), fields.count("rolls"));
             case "named" -> new DayEvent.RollNamed(RollEventJson.id(fields.text("roll")), fields.text("name"));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
@@ -229,7 +229,10 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         List<Warning.Code> codes = new ArrayList<>();
         for (Json item : items) {
             if (item instanceof Json.Text text) {
-                Warning.Code.named(text.value()).ifPresent(codes::add);
+                Optional<Warning.Code> code = Warning.Code.named(text.value());
+                if (code.isPresent()) {
+                    codes.add(code.get());
+                }
             }
         }
         return codes;

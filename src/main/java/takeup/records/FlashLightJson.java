@@ -1,6 +1,7 @@
 package takeup.records;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.FlashLight;
@@ -34,8 +35,9 @@ final class FlashLightJson {
 
     static FlashLight read(Fields fields) {
         String typed = fields.text("typed");
-        boolean isGuideNumber =
-                fields.maybeFlag(GUIDE_NUMBER).orElseGet(() -> typed.strip().regionMatches(true, 0, "flash", 0, 5));
+        Optional<Boolean> told = fields.maybeFlag(GUIDE_NUMBER);
+        boolean isGuideNumber = told.isPresent() ? told.get() : typed.strip().regionMatches(true, 0, "flash", 0, 5);
+        OptionalDouble room = fields.maybeNumber("room", -ExposureJson.STOPS, ExposureJson.STOPS);
         return new FlashLight(
                 ExposureJson.aperture(fields.inner("aperture")),
                 new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
@@ -44,9 +46,9 @@ final class FlashLightJson {
                         : Optional.of(new FlashLight.Measured(
                                 ExposureJson.maybeTime(fields, "time"),
                                 ExposureJson.maybeAperture(fields, "fill"),
-                                fields.maybeNumber("room", -ExposureJson.STOPS, ExposureJson.STOPS).stream()
-                                        .mapToObj(ExposureValue::new)
-                                        .findFirst())),
+                                room.isPresent()
+                                        ? Optional.of(new ExposureValue(room.getAsDouble()))
+                                        : Optional.empty())),
                 typed,
                 fields.time("at"));
     }

@@ -175,6 +175,10 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         }
     }
 
+    static Optional<RollId> maybeId(Fields fields, String name) {
+        return fields.has(name) ? Optional.of(id(fields.text(name))) : Optional.empty();
+    }
+
     static RollId id(String text) {
         return Fields.known(RollId.parse(text), text + " is no roll number");
     }
@@ -201,10 +205,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                 new RollEvent.Corrected(
                         fields.count("from"), fields.count("to"), SettingJson.change(fields.inner("change")));
             case "dropped" ->
-                new RollEvent.Dropped(
-                        fields.count("from"),
-                        fields.count("to"),
-                        fields.maybeText("movedTo").map(RollEventJson::id));
+                new RollEvent.Dropped(fields.count("from"), fields.count("to"), maybeId(fields, "movedTo"));
             case "counter" -> new RollEvent.CounterShown(fields.count("shown"));
             case "rollCorrected" ->
                 new RollEvent.RollCorrected(new RollChange(

@@ -56,20 +56,50 @@ class StartPathTest {
 
     @Test
     void aStartInTheMiddleOfARollComparesNoRecordsEither() throws Exception {
-        Path folder = scratch.resolve("datafilm");
-        for (String profile : List.of("cameras/645.json", "stocks/cn400.json")) {
-            Path copy = folder.resolve("profiles").resolve(profile);
+        List<String> first = loadedAfter("film", "cam 645\nload cn400\nm 5.6 125\n.\n.\n");
+        assertTrue(first.contains("takeup.kit.Suggestions"), "no advice was shown");
+    }
+
+    /** A shoot with a place, a plan, a bag, flash, a filter, notes and people, on two cameras. */
+    @Test
+    void norDoesAStartInTheMiddleOfAPlannedDay() throws Exception {
+        List<String> first = loadedAfter("plan", """
+                bag add 4 cn400 120 price 6.20
+                shoot Regatta for Rowing Club at 59.33,18.07
+                plan 23:58 Prize-giving wants 12 must
+                plan 23:59 Crew portraits wants 8 cam 645
+                cam 645
+                load cn400
+                m 5.6 125
+                filter yellow
+                . ; bow seat
+                with Ada, Bo
+                flash 8
+                .
+                cam 35
+                load bw400
+                m 8 60
+                .
+                .
+                """);
+        assertTrue(first.contains("takeup.advice.FilmBudget"), "no plan was looked at");
+    }
+
+    /** What is loaded until the first picture of a folder in which these lines were typed. */
+    private List<String> loadedAfter(String name, String lines) throws Exception {
+        Path folder = scratch.resolve("data" + name);
+        for (String profile : List.of("cameras/645", "cameras/35", "stocks/cn400", "stocks/bw400")) {
+            Path copy = folder.resolve("profiles").resolve(profile + ".json");
             Files.createDirectories(copy.getParent());
-            Files.copy(Path.of("profiles").resolve(profile), copy);
+            Files.copy(Path.of("profiles").resolve(profile + ".json"), copy);
         }
-        String lines = "cam 645\nload cn400\nm 5.6 125\n.\n.\n";
         Installed.Ended typed = InProcess.run(lines, List.of("line", "--data", folder.toString()));
         assertEquals(0, typed.status(), typed.toString());
-        List<String> first = loaded("film", "");
-        assertTrue(first.contains("takeup.kit.Suggestions"), "no advice was shown");
+        List<String> first = loaded(name, "");
         assertEquals(List.of(), lambdasBeforeTheFirstPicture(first));
         assertEquals(List.of(), unwanted(first, "java.lang.runtime.ObjectMethods"));
         assertEquals(List.of(), unwanted(first, "java.util.Comparator$$Lambda"));
+        return first;
     }
 
     /** The very first takes 5 ms, since Java makes ready what makes them, and starting a process takes 15. */
