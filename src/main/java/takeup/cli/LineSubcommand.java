@@ -38,6 +38,14 @@ final class LineSubcommand implements Callable<Integer> {
                     + "\"clock +10min\" moves it.")
     String clock;
 
+    /** The command with nothing but this. */
+    static LineSubcommand of(GlobalOptions global, boolean isJson) {
+        LineSubcommand line = new LineSubcommand();
+        line.global = global;
+        line.json = isJson;
+        return line;
+    }
+
     @Override
     public Integer call() throws IOException {
         Clock time = Clock.ofOption(clock);

@@ -81,6 +81,9 @@ final class QuickCommands {
             case "review" -> {
                 return ReviewSubcommand.of(root, line.isJson());
             }
+            case "line" -> {
+                return LineSubcommand.of(root, line.isJson());
+            }
             case "order" -> {
                 return OrderSubcommand.list(root, line.isJson());
             }

@@ -1,5 +1,6 @@
 package takeup.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InterruptedIOException;
@@ -40,6 +41,10 @@ final class WarmUp {
             + "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\nm 5.6 1\nm 5.6 125\n"
             + ".\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
 
+    /** What they answer is read by nobody. */
+    private static final Console NOBODY =
+            new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Map.of());
+
     /** None that needs picocli: Java 17 fails on classes as old as its own in an archive. */
     private static final List<String> QUICK = List.of(
             "paths",
@@ -54,10 +59,14 @@ final class WarmUp {
             "roll 1",
             "roll 1 --json",
             "day-end",
+            "day-end --json",
             "check",
             "stock bw400",
             "camera 645",
             "find cn400 f4");
+
+    /** So many more that the next list is that of an index. */
+    private static final String FURTHER = "load cn400\n8 125 x6\nunload yes\n".repeat(20);
 
     /** The roll is finished: the next start finds no film in the camera, and offers some. */
     private static final String FINISH = "unload yes\nquit\n";
@@ -120,6 +129,11 @@ final class WarmUp {
                 }
                 judge(new Archive(folder));
                 ask(folder);
+                System.setIn(new ByteArrayInputStream(FURTHER.getBytes(StandardCharsets.UTF_8)));
+                quickly("line", folder);
+                judge(new Archive(folder));
+                ask(folder);
+                ask(folder);
                 return 0;
             } finally {
                 delete(folder);
@@ -130,25 +144,27 @@ final class WarmUp {
         }
     }
 
-    /** Its scans are back. */
+    /** The scans of all rolls are back, and thin. */
     private static void judge(Archive archive) throws IOException {
-        RollId id = archive.finishedRolls().get(0);
-        List<ReviewEvent> verdicts = new ArrayList<>();
-        for (Frame frame : Roll.of(archive.roll(id).records()).orElseThrow().frames()) {
-            verdicts.add(new ReviewEvent.Judged(FrameKey.of(frame), Optional.of(Density.GOOD)));
-        }
         try (JournalStore disk = JournalStore.take(archive)) {
-            disk.keep(id, Clock.wall(), verdicts);
+            for (RollId id : archive.finishedRolls()) {
+                List<ReviewEvent> verdicts = new ArrayList<>();
+                for (Frame frame :
+                        Roll.of(archive.roll(id).records()).orElseThrow().frames()) {
+                    verdicts.add(new ReviewEvent.Judged(FrameKey.of(frame), Optional.of(Density.THIN)));
+                }
+                disk.keep(id, Clock.wall(), verdicts);
+            }
         }
     }
 
-    /** What they answer is read by nobody. */
     private static void ask(Path folder) {
-        Console nobody = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Map.of());
-        for (String line : QUICK) {
-            QuickCommands.run((line + " --data=" + folder).split(" "), nobody);
-        }
-        QuickCommands.run(new String[] {"keys"}, nobody);
+        QUICK.forEach(it -> quickly(it, folder));
+        QuickCommands.run(new String[] {"keys"}, NOBODY);
+    }
+
+    private static void quickly(String line, Path folder) {
+        QuickCommands.run((line + " --data=" + folder).split(" "), NOBODY);
     }
 
     private static void delete(Path folder) throws IOException {

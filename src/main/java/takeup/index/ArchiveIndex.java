@@ -14,8 +14,8 @@ import takeup.roll.RollId;
  * rolls, so that a hundred new rolls cost no more than those hundred.
  */
 public final class ArchiveIndex {
-    /** Fewer rolls than these are read as quickly as an index of them. */
-    private static final int WORTH = 200;
+    /** Fewer rolls than these are read nearly as quickly as an index of them, which changes with each frame. */
+    private static final int WORTH = 20;
 
     private final Archive archive;
     private final IndexFile file;

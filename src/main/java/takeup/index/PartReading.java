@@ -1,7 +1,7 @@
 package takeup.index;
 
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +16,7 @@ import takeup.roll.RollId;
 final class PartReading {
     private final String name;
     private final SortedMap<RollId, String> stamps = new TreeMap<>();
-    private final Map<IndexKind<?>, SortedMap<RollId, IndexPart.Entry>> anew = new HashMap<>();
+    private final Map<IndexKind<?>, SortedMap<RollId, IndexPart.Entry>> anew = new IdentityHashMap<>();
     private final Set<RollId> leftOut = new HashSet<>();
     private IndexPart.Content known;
     private int slices;

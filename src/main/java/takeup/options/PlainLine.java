@@ -77,7 +77,7 @@ public record PlainLine(List<String> words, boolean isJson, Optional<String> dat
 
     private boolean isKnown() {
         return switch (name()) {
-            case "rolls", "frames", "review", "day-end" -> words.size() == 1;
+            case "rolls", "frames", "review", "day-end", "line" -> words.size() == 1;
             case "paths", "check" -> words.size() == 1 && !isJson;
             case "keys" -> words.size() == 1 && data.isEmpty();
             case "roll" -> words.size() == 2;
