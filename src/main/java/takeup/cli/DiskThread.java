@@ -28,6 +28,8 @@ final class DiskThread extends Thread implements Consumer<Message> {
     private final LinkedBlockingQueue<Effect> effects = new LinkedBlockingQueue<>();
     /** A list that waits sees all that was saved when it begins, so there is never a second one of it to wait for. */
     private final LinkedBlockingQueue<Effect> lists = new LinkedBlockingQueue<>();
+    /** What is written down of orders, one after the other. */
+    private final LinkedBlockingQueue<Effect> orders = new LinkedBlockingQueue<>();
 
     /** What is done on this thread besides effects; one of those wakes it. */
     private final LinkedBlockingQueue<Runnable> works = new LinkedBlockingQueue<>();
@@ -36,6 +38,8 @@ final class DiskThread extends Thread implements Consumer<Message> {
     private final StepStore store;
     private final Optional<JournalStore> disk;
     private boolean isListing;
+    /** Null until an order is written for the first time. */
+    private Thread ordering;
 
     /**
      * A thread that is not started yet.
@@ -110,6 +114,38 @@ final class DiskThread extends Thread implements Consumer<Message> {
         }
     }
 
+    /** Has an order written beside this thread: it looks at all rolls for it. The end of the program waits for it. */
+    private void order(Effect effect) {
+        orders.add(effect);
+        if (ordering == null) {
+            ordering = new Thread(this::order, "orders");
+            ordering.setDaemon(true);
+            ordering.start();
+        }
+    }
+
+    private void order() {
+        StoreEffects writing = new StoreEffects(store, this);
+        try {
+            for (Effect effect = orders.take(); !(effect instanceof Effect.Quit); effect = orders.take()) {
+                run(writing, effect);
+            }
+        } catch (InterruptedException e) {
+            // nobody does
+        }
+    }
+
+    private void endOrders(Effect quit) {
+        if (ordering != null) {
+            orders.add(quit);
+            try {
+                ordering.join();
+            } catch (InterruptedException e) {
+                // nobody does
+            }
+        }
+    }
+
     @Override
     public void run() {
         StoreEffects saving = new StoreEffects(store, this);
@@ -131,6 +167,7 @@ final class DiskThread extends Thread implements Consumer<Message> {
                 continue;
             }
             if (effect instanceof Effect.Quit) {
+                endOrders(effect);
                 return;
             }
             for (Runnable work = works.poll(); work != null; work = works.poll()) {
@@ -140,6 +177,8 @@ final class DiskThread extends Thread implements Consumer<Message> {
                     || effect instanceof Effect.ReadOrders
                     || effect instanceof Effect.Find) {
                 list(effect);
+            } else if (effect instanceof Effect.WriteOrder || effect instanceof Effect.MarkOrder) {
+                order(effect);
             } else {
                 run(saving, effect);
             }

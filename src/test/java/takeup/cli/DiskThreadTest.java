@@ -23,6 +23,7 @@ import takeup.message.Effect;
 import takeup.message.Message;
 import takeup.message.SaveError;
 import takeup.message.StepStore;
+import takeup.order.Stage;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.search.FindQuery;
@@ -67,6 +68,20 @@ class DiskThreadTest {
         assertInstanceOf(Message.Listed.class, messages.poll(SECONDS, TimeUnit.SECONDS));
         disk.end();
         assertEquals(3, 200 - archive.mayEnd.availablePermits(), "lists read");
+    }
+
+    /** It looks at every roll that is in no order, ten thousand of them where nobody writes orders here. */
+    @Test
+    void aFrameIsSavedWhileAnOrderIsStillMarkedAndTheEndWaitsForTheOrder() throws Exception {
+        disk.start();
+        disk.ask(new Effect.MarkOrder(new OrderMark("ORD-2026-001", Stage.SENT), STEP.at()));
+        archive.begun.tryAcquire(SECONDS, TimeUnit.SECONDS);
+        disk.ask(new Effect.Save(STEP, List.of()));
+        assertEquals(new Message.Saved(1), messages.poll(SECONDS, TimeUnit.SECONDS));
+        Thread release = new Thread(() -> archive.mayEnd.release());
+        release.start();
+        disk.end();
+        assertEquals(new Message.Notice("marked ORD-2026-001"), messages.poll());
     }
 
     @Test
@@ -127,7 +142,9 @@ class DiskThreadTest {
 
         @Override
         public Message markOrder(OrderMark mark, OffsetDateTime at) {
-            return new Message.Notice("no order is marked here");
+            begun.release();
+            mayEnd.acquireUninterruptibly();
+            return new Message.Notice("marked " + mark.order());
         }
 
         @Override
