@@ -376,7 +376,8 @@ class Endurance:
         for view in VIEWS:
             self.show(one, view)
             self.show(other, view)
-            wanted, found = (sorted(set(re.findall(r"[A-Za-z]{3,}", self.plain(it)))) for it in (one, other))
+            # of a large figure, half a cell is a g on a filled ground
+            wanted, found = (sorted(set(re.findall(r"[A-Za-z]{3,}", self.plain(it))) - {"ggg"}) for it in (one, other))
             assert wanted == found, f"{view}: {set(wanted) ^ set(found)}\n{one.text()}\n{other.text()}"
             assert self.plain(one).count("?") == self.plain(other).count("?"), f"{view}\n{other.text()}"
         assert max(other.stream) < 0x80
