@@ -1,6 +1,17 @@
 package takeup.json;
 
-import java.util.Optional;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * JSON text to {@link Json} and back. Strict: duplicate names, a second document, deep nesting, endless strings and
@@ -10,16 +21,22 @@ public final class JsonText {
     /** A text may have so many letters: more than any note that can be typed. */
     private static final int LONGEST = 20_000;
     /** The same in an order or an exported roll, where one text may be made of several notes. */
-    static final int LONGEST_EXPORTED = 100_000;
+    private static final int LONGEST_EXPORTED = 100_000;
 
-    /**
-     * So many letters are read by hand at most: the parser takes 8 ms to be made ready, and is quicker then where there
-     * is much.
-     */
-    private static final int BY_HAND = 100_000;
+    /** Brackets in brackets. */
+    private static final int DEPTH = 32;
+    /** The digits of a number. */
+    private static final int DIGITS = 64;
 
-    /** Two threads that count at once count one text less, which does no harm. */
-    private static int readByHand;
+    static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEPTH)
+                    .maxDocumentLength(8_000_000)
+                    .maxStringLength(LONGEST_EXPORTED)
+                    .maxNumberLength(DIGITS)
+                    .maxNameLength(200)
+                    .build())
+            .build();
 
     /** Why a text is no acceptable JSON, and on which line. */
     public static final class NotJson extends Exception {
@@ -37,7 +54,16 @@ public final class JsonText {
         }
     }
 
-    private JsonText() {}
+    private final JsonParser parser;
+    private final int longest;
+    /** To ask where a value stands costs more than to read it, so a text of one line is not asked. */
+    private final boolean isOfManyLines;
+
+    private JsonText(JsonParser parser, int longest, boolean isOfManyLines) {
+        this.parser = parser;
+        this.longest = longest;
+        this.isOfManyLines = isOfManyLines;
+    }
 
     /** The one document that the text holds. */
     public static Json read(String text) throws NotJson {
@@ -74,7 +100,7 @@ public final class JsonText {
                 boolean isExponent = digits > 0 && (c == 'e' || c == 'E');
                 digits = c >= '0' && c <= '9' ? digits + 1 : 0;
                 opened += c == '{' || c == '[' ? 1 : 0;
-                if (isExponent || c == 'N' || c == 'I' || digits > ParsedJson.DIGITS || opened > ParsedJson.DEPTH) {
+                if (isExponent || c == 'N' || c == 'I' || digits > DIGITS || opened > DEPTH) {
                     return false;
                 }
             }
@@ -92,14 +118,91 @@ public final class JsonText {
     }
 
     private static Json read(String text, int longest, boolean isOfManyLines) throws NotJson {
-        if (readByHand < BY_HAND) {
-            readByHand += text.length();
-            Optional<Json> plain = PlainJson.read(text, longest, isOfManyLines);
-            if (plain.isPresent()) {
-                return plain.get();
+        try (JsonParser parser = FACTORY.createParser(text)) {
+            try {
+                return new JsonText(parser, longest, isOfManyLines).document();
+            } catch (StreamConstraintsException e) {
+                throw new NotJson(
+                        Math.max(1, parser.currentLocation().getLineNr()),
+                        JsonMistake.beyond(e.getOriginalMessage(), longest));
+            } catch (JsonProcessingException e) {
+                int comma = JsonMistake.commaBeforeBracket(text, e);
+                if (comma >= 0) {
+                    throw new NotJson(
+                            1
+                                    + (int) text.substring(0, comma)
+                                            .chars()
+                                            .filter(it -> it == '\n')
+                                            .count(),
+                            "a comma stands before a closing bracket, and nothing follows it: take the comma out");
+                }
+                throw new NotJson(
+                        e.getLocation() == null
+                                ? 1
+                                : Math.max(1, e.getLocation().getLineNr()),
+                        JsonMistake.plainly(e.getOriginalMessage()));
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        return ParsedJson.read(text, longest, isOfManyLines);
+    }
+
+    private Json document() throws IOException, NotJson {
+        if (parser.nextToken() == null) {
+            throw new NotJson(1, "the file is empty");
+        }
+        Json json = value();
+        if (parser.nextToken() != null) {
+            throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
+        }
+        return json;
+    }
+
+    private Json value() throws IOException, NotJson {
+        int line = isOfManyLines ? parser.currentTokenLocation().getLineNr() : 1;
+        JsonToken token = parser.currentToken();
+        switch (token) {
+            case START_OBJECT: {
+                Map<String, Json> fields = new LinkedHashMap<>();
+                while (parser.nextToken() != JsonToken.END_OBJECT) {
+                    String name = parser.currentName();
+                    parser.nextToken();
+                    Json value = value();
+                    // The parser can tell too, with a set of names of its own for each object.
+                    if (fields.put(name, value) != null) {
+                        throw new NotJson(value.line(), JsonMistake.plainly("Duplicate field '" + name + "'"));
+                    }
+                }
+                return new Json.Obj(fields, line);
+            }
+            case START_ARRAY: {
+                List<Json> items = new ArrayList<>();
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    items.add(value());
+                }
+                return new Json.Arr(items, line);
+            }
+            case VALUE_STRING:
+                if (parser.getTextLength() > longest) {
+                    throw new NotJson(line, JsonMistake.tooLong(longest));
+                }
+                return new Json.Text(parser.getText(), line);
+            case VALUE_NUMBER_INT:
+            case VALUE_NUMBER_FLOAT: {
+                double number = parser.getDoubleValue();
+                if (!Double.isFinite(number)) {
+                    throw new NotJson(line, "a number is too large");
+                }
+                return new Json.Num(number, line);
+            }
+            case VALUE_TRUE:
+            case VALUE_FALSE:
+                return new Json.Bool(token == JsonToken.VALUE_TRUE, line);
+            case VALUE_NULL:
+                return new Json.Nil(line);
+            default:
+                throw new NotJson(line, "this is not JSON");
+        }
     }
 
     /** On one line, without blanks that mean nothing. */

@@ -69,7 +69,7 @@ final class JsonWriter {
 
     private static String write(Json json, boolean pretty) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator generator = pretty ? indented(text) : ParsedJson.FACTORY.createGenerator(text)) {
+        try (JsonGenerator generator = pretty ? indented(text) : JsonText.FACTORY.createGenerator(text)) {
             write(json, generator);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -80,7 +80,7 @@ final class JsonWriter {
     /** Two blanks a level. */
     static JsonGenerator indented(StringWriter text) throws IOException {
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-        return ParsedJson.FACTORY
+        return JsonText.FACTORY
                 .createGenerator(text)
                 .setPrettyPrinter(
                         new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));

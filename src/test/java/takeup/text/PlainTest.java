@@ -4,10 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,34 +50,6 @@ class PlainTest {
     void significantDigitsAreCountedFromTheFirstThatIsNotZero(double value, int digits, String print) {
         assertEquals(print, Plain.digits(value, digits));
         assertEquals(Double.parseDouble(print), Plain.rounded(value, digits), 1e-12);
-    }
-
-    /** The measure is {@code BigDecimal}, which is used itself only where the short way is not sure. */
-    @Test
-    void numbersAreRoundedAsDecimalsAre() {
-        Random random = new Random(20260912);
-        for (int turn = 0; turn < 400_000; turn++) {
-            double value = switch (turn % 5) {
-                case 0 -> random.nextInt(2_000_000) / 1000.0;
-                case 1 -> -random.nextInt(100_000) / 64.0;
-                case 2 -> Math.log(random.nextInt(1_000_000) + 1) / Math.log(2);
-                case 3 -> random.nextInt(1000) * Math.pow(10, random.nextInt(24) - 12);
-                default -> random.nextGaussian() * Math.pow(10, random.nextInt(20) - 10);
-            };
-            BigDecimal exact = BigDecimal.valueOf(value);
-            int count = random.nextInt(9);
-            assertEquals(
-                    exact.setScale(count, RoundingMode.HALF_UP).toPlainString(),
-                    Plain.decimals(value, count),
-                    value + " to " + count);
-            assertEquals(
-                    exact.round(new MathContext(count + 1, RoundingMode.HALF_UP))
-                            .doubleValue(),
-                    Plain.rounded(value, count + 1),
-                    value + " in " + (count + 1));
-            String plain = exact.stripTrailingZeros().toPlainString();
-            assertEquals(value == 0 ? "0" : plain, Plain.number(value));
-        }
     }
 
     @Test
