@@ -1,5 +1,6 @@
 package takeup.metering;
 
+import java.time.OffsetDateTime;
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.Light;
@@ -8,15 +9,33 @@ import takeup.kit.MeteredPair;
 import takeup.kit.Suggestions;
 
 /**
- * The advice for a state of the shoot, which is worked out once while the state stays: most keys only change the
- * prompt. Two of them are equal: what is remembered changes no answer.
+ * The advice for a state of the shoot, and that state as it is today, worked out once while it stays: most keys only
+ * change the prompt. Two of them are equal: what is remembered changes no answer.
  */
 public final class LastAdvice {
+    private ShootState saved;
+    private OffsetDateTime shownAt;
+    private ShootState shown;
     private ShootState state;
     private boolean isWorkedOut;
     private boolean isReadAgain;
     private Optional<Suggestions> advice = Optional.empty();
-    private Optional<MeteredPair> shown = Optional.empty();
+    private Optional<MeteredPair> pair = Optional.empty();
+
+    /**
+     * The saved state as it is on this day, worked out once a second while it stays: on a morning before the first line
+     * it is another one, which whoever remembers something of it must find to be the same at the next key.
+     */
+    public ShootState shown(ShootState asked, OffsetDateTime now) {
+        if (asked != saved
+                || now.toEpochSecond() != shownAt.toEpochSecond()
+                || !now.getOffset().equals(shownAt.getOffset())) {
+            saved = asked;
+            shownAt = now;
+            shown = asked.asOf(now);
+        }
+        return shown;
+    }
 
     /** The suggestions for this state, without what the shutter cannot do; empty without film or light. */
     public Optional<Suggestions> of(ShootState asked) {
@@ -33,12 +52,12 @@ public final class LastAdvice {
         look(asked);
         if (!isReadAgain) {
             Optional<Light> light = state.day().light();
-            shown = light.isPresent()
+            pair = light.isPresent()
                     ? ShownPair.of(light.get(), state, light.get().at())
                     : Optional.empty();
             isReadAgain = true;
         }
-        return shown;
+        return pair;
     }
 
     private void look(ShootState asked) {

@@ -216,7 +216,7 @@ public record Session(
 
     /** The saved state, as it is on this day. */
     public ShootState shown() {
-        return saved().asOf(now());
+        return settings.lastAdvice().shown(saved(), now());
     }
 
     /** The suggestions that stand on the screen; none without film or light. */
