@@ -183,7 +183,7 @@ public final class LargeFacts {
         boolean isWhole = end >= PAIR + 3;
         int row = Math.min(PAIR + (isWhole ? 1 : 0), end - 1);
         if (isAutomatic && isWhole) {
-            BigText.drawBelowRim(grid, 1, PAIR, "AUTO", TextRole.READOUT);
+            BigText.drawSmall(grid, 1, PAIR, "AUTO", TextRole.READOUT);
             grid.put(BigText.smallWidth("AUTO") + 4, row, "sets itself", TextRole.READOUT);
         } else if (pair.isEmpty()) {
             grid.put(1, PAIR, isAutomatic ? "sets itself" : "nothing set", TextRole.READOUT);
@@ -196,8 +196,7 @@ public final class LargeFacts {
             }
         } else if (isWhole) {
             PairFigures.Pair kind = fault.isPresent() ? PairFigures.Pair.WRONG : PairFigures.Pair.RIGHT;
-            new PairFigures(grid, 1, PAIR, grid.columns() - 1, kind)
-                    .draw(pair.get(), PairFigures.Height.THREE_LOW_ROWS);
+            new PairFigures(grid, 1, PAIR, grid.columns() - 1, kind).draw(pair.get(), PairFigures.Height.THREE_ROWS);
         } else {
             for (int over = row; over < PAIR + 3; over++) {
                 grid.fill(over, TextRole.NORMAL);

@@ -13,8 +13,6 @@ public final class PairFigures {
     /** How high the figures may be. */
     public enum Height {
         THREE_ROWS,
-        /** The same half a row lower, below what fills the row above. */
-        THREE_LOW_ROWS,
         FIVE_ROWS
     }
 
@@ -54,8 +52,7 @@ public final class PairFigures {
     public void draw(String pair, Height most) {
         if (most == Height.FIVE_ROWS && pair.indexOf('+') < 0 && fits(pair, BigText.width(pair, 1))) {
             BigText.draw(grid, barred(BigText.width(pair, 1), 5), row, pair, 1, TextRole.READOUT);
-        } else if (!threeRows(pair, most)
-                && (kind == Pair.RIGHT || !thinBarred().threeRows(pair, most))) {
+        } else if (!threeRows(pair) && (kind == Pair.RIGHT || !thinBarred().threeRows(pair))) {
             String plain = pair.replace(" ", "  ");
             grid.put(column, row + 1, Width.cut(plain, room), kind == Pair.WRONG ? TextRole.ALARM : TextRole.READOUT);
         }
@@ -67,28 +64,25 @@ public final class PairFigures {
     }
 
     /** Draws it three rows high; answers whether it had room. */
-    private boolean threeRows(String pair, Height height) {
+    private boolean threeRows(String pair) {
         String withoutF = pair.startsWith("f/") ? pair.substring(2) : pair;
-        return small(pair, height)
-                || withFraction(pair, height)
-                || small(withoutF, height)
-                || withFraction(withoutF, height);
+        return small(pair) || withFraction(pair) || small(withoutF) || withFraction(withoutF);
     }
 
     private boolean fits(String pair, int width) {
         return BigText.isDrawable(pair) && width <= room;
     }
 
-    private boolean small(String pair, Height height) {
+    private boolean small(String pair) {
         if (!fits(pair, BigText.smallWidth(pair))) {
             return false;
         }
-        letters(barred(BigText.smallWidth(pair), 3), pair, height);
+        BigText.drawSmall(grid, barred(BigText.smallWidth(pair), 3), row, pair, TextRole.READOUT);
         return true;
     }
 
     /** The fraction that an aperture was set beyond its mark stands in plain letters behind it. */
-    private boolean withFraction(String pair, Height height) {
+    private boolean withFraction(String pair) {
         int plus = pair.indexOf('+');
         int blank = pair.indexOf(' ');
         if (plus < 0 || blank < plus) {
@@ -103,18 +97,10 @@ public final class PairFigures {
         }
         int gap = Math.min(1, (room - least) / 2);
         int at = barred(least + 2 * gap, 3);
-        letters(at, mark, height);
+        BigText.drawSmall(grid, at, row, mark, TextRole.READOUT);
         at = grid.put(at + BigText.smallWidth(mark) + gap, row + 1, fraction, TextRole.READOUT);
-        letters(at + 1 + gap, time, height);
+        BigText.drawSmall(grid, at + 1 + gap, row, time, TextRole.READOUT);
         return true;
-    }
-
-    private void letters(int at, String text, Height height) {
-        if (height == Height.THREE_LOW_ROWS) {
-            BigText.drawBelowRim(grid, at, row, text, TextRole.READOUT);
-        } else {
-            BigText.drawSmall(grid, at, row, text, TextRole.READOUT);
-        }
     }
 
     private int barred(int wide, int rows) {
