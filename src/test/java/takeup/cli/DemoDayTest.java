@@ -74,6 +74,8 @@ class DemoDayTest {
         String night = printed("prepare", "--clock", AFTERNOON.toString());
         assertTrue(night.contains("9 × cn400 120, expires 2027-03, 6.20 a roll"), night);
         assertTrue(printed("review").contains("rate it at 160"), printed("review"));
+        String lesson = printed("review", "--json");
+        assertEquals("160.0", lesson.replaceFirst("(?s).*?\"proposedIndex\" *: *([^,\\s]*),.*", "$1"), lesson);
         assertTrue(printed("rating", "3").contains("Rate bw400 at 200"), printed("rating", "3"));
     }
 
