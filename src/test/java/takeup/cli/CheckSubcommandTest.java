@@ -250,6 +250,20 @@ class CheckSubcommandTest {
         assertEquals(found.subList(1, found.size()), check());
     }
 
+    @Test
+    void anExportThatAQuietMomentCannotWriteIsTold() throws IOException {
+        type("cam 35", "unload yes");
+        Files.delete(folder.resolve("exports/R0001.json"));
+        Files.createDirectories(folder.resolve("exports/.R0001.json.part/in the way"));
+        try (JournalStore disk = JournalStore.take(new Archive(folder))) {
+            List<String> told = disk.sweep();
+            assertEquals(1, told.size(), told.toString());
+            assertTrue(
+                    told.get(0).startsWith("the export of R0001 is behind its roll and could not be written: "),
+                    told.toString());
+        }
+    }
+
     /** Its number is on a film: no other film gets it, and its journal may be in a copy of the folder. */
     @Test
     void journalsThatSomebodyRemovedAreTold() throws IOException {
