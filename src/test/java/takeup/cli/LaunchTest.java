@@ -51,10 +51,10 @@ class LaunchTest {
     /** The one compiler is for what ends at once; a thousand pictures are matched in half the time with all of them. */
     @ParameterizedTest(name = "takeup {0}: one compiler {1}, from so many usual calls on {2}")
     @CsvSource({
-        "'', true, 4",
-        "--data day, true, 4",
-        "--version, true, 4",
-        "paths, true, 4",
+        "'', true, 2",
+        "--data day, true, 2",
+        "--version, true, 2",
+        "paths, true, 2",
         "line --json, true, 0.5",
         "frames --json, true, ''",
         "--data day rolls, true, ''",
