@@ -64,13 +64,13 @@ public enum CharacterSet {
     }
 
     /**
-     * Blocks of large figures stay: they are painted with the ground, so that figures are solid. Halves on the plate of
-     * a warning do not, since there the ground is the letter's and would hide the plate.
+     * Whole blocks of large figures and upper halves stay: they are painted with the ground, so that figures are solid.
+     * A lower half is no ground, since it would join what stands above and make a 6 of a 5; nor is an upper one on the
+     * plate of a warning, where the ground is the letter's and would hide the plate.
      */
     private static boolean isFigure(Cell cell) {
-        boolean isHalf = cell.text().equals("▀") || cell.text().equals("▄");
         boolean isLetter = cell.role() == TextRole.READOUT || cell.role() == TextRole.STRONG;
-        return cell.text().equals("█") || isHalf && isLetter;
+        return cell.text().equals("█") || cell.text().equals("▀") && isLetter;
     }
 
     private String spell(String text, boolean isAfterDigit) {

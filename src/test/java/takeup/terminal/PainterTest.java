@@ -194,12 +194,12 @@ class PainterTest {
     }
 
     @Test
-    void inAsciiHalfABlockIsAFilledCellWithInkInTheOtherHalf() throws IOException {
+    void inAsciiTheUpperHalfOfABlockIsAFilledCellAndTheLowerIsNot() throws IOException {
         painter = new Painter(out, ColourDepth.NONE, CharacterSet.ASCII, Theme.MONO);
         Grid grid = Grid.of(6, 2);
         grid.put(0, 0, "x▀▄█x", TextRole.READOUT);
         painter.show(grid);
-        assertTrue(written().contains("x<7mg\" <27mx"), written());
+        assertTrue(written().contains("x<7mg<27mo<7m <27mx"), written());
     }
 
     /**
